@@ -1,0 +1,23 @@
+package ouzel.protocol.frame;
+
+/**
+ * The ten bytes that start every frame.
+ *
+ * @param version major version in the high nibble, minor in the low
+ * @param kind message kind, 0 to 255
+ * @param payload number of the payload that speaks (down) or is addressed (up), 0 to 65 535; 0 addresses any payload
+ *     and is allowed in {@link ouzel.protocol.message.Open} only
+ * @param sequence counts frames of this sender, modulo 65 536
+ * @param timeMillis the sender's monotonic clock, ms, modulo 2^32
+ */
+public record Header(int version, int kind, int payload, int sequence, long timeMillis) {
+    /** Bytes on the wire. */
+    public static final int LENGTH = 10;
+    /** The version this program speaks: 1.0. */
+    public static final int VERSION = 0x10;
+
+    /** Major version: frames of another one are not read any further. */
+    public int major() {
+        return version >> 4;
+    }
+}

@@ -1,0 +1,12 @@
+package ouzel.protocol.message;
+
+/**
+ * The console has all events up to and including {@code upTo} safely recorded; the payload may forget them.
+ *
+ * @param upTo event number, unsigned 32 bits
+ */
+public record AcknowledgeEvents(long upTo) implements Order {
+    public AcknowledgeEvents {
+        Checks.unsigned32("upTo", upTo);
+    }
+}

@@ -1,0 +1,4 @@
+package ouzel.protocol.message;
+
+/** Asks for {@link Settings} as they stand on board. */
+public record ReadSettings() implements Order {}

@@ -1,0 +1,2 @@
+/** Thin adapters that put the frame encoder and parser into a Netty pipeline. */
+package ouzel.protocol.netty;
