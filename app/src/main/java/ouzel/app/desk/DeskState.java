@@ -1,0 +1,140 @@
+package ouzel.app.desk;
+
+import java.util.List;
+import java.util.Optional;
+import ouzel.protocol.message.Identity;
+import ouzel.protocol.message.Sampler;
+import ouzel.protocol.message.Status;
+import ouzel.protocol.session.LinkHealth;
+
+/**
+ * All that the desk knows at one moment. Immutable; only {@link Desk#fold} makes the next one.
+ *
+ * @param now the moment of the last stimulus
+ * @param plan what this desk was opened with
+ * @param line the port
+ * @param session the session with the payload
+ * @param status the payload's last status and when it came; empty before the first
+ * @param identity who the payload is; empty before it said so
+ * @param link the last measurement of the link
+ * @param journal whether the journal is written
+ * @param lanes one per sampler, in the order of {@link Sampler}
+ * @param safeAll the last safe-all order
+ * @param attestations what people confirmed and has not run out
+ * @param samples what was brought aboard, oldest first
+ * @param notes the journal list, newest first, at most {@value #MOST_NOTES}
+ * @param ledger numbers that the fold counts with
+ */
+public record DeskState(
+        Moment now,
+        Plan plan,
+        Line line,
+        Session session,
+        Optional<StatusHeard> status,
+        Optional<Identity> identity,
+        LinkHealth link,
+        JournalHealth journal,
+        List<Lane> lanes,
+        Optional<OrderTrack> safeAll,
+        List<Attestation> attestations,
+        List<Sample> samples,
+        List<Note> notes,
+        Ledger ledger) {
+
+    /** Most notes kept in the list; older ones are in the journal file only. */
+    public static final int MOST_NOTES = 400;
+
+    /** A value older than this is not known any more, ms. */
+    public static final long STALE_AFTER_MILLIS = 1_000;
+
+    /**
+     * What the desk was opened with.
+     *
+     * @param rehearsal true if the payload is a simulated one
+     * @param site the site's name
+     */
+    public record Plan(boolean rehearsal, String site) {}
+
+    /**
+     * The port.
+     *
+     * @param up true if bytes can flow
+     * @param sentence where, or why not
+     */
+    public record Line(boolean up, String sentence) {}
+
+    /**
+     * The session.
+     *
+     * @param open true if orders can be sealed
+     * @param payload the payload's number, 0 if there is none
+     * @param number the session's public number, 0 if there is none
+     * @param sentence why there is none; empty if there is
+     */
+    public record Session(boolean open, int payload, long number, String sentence) {}
+
+    /**
+     * The payload's last status.
+     *
+     * @param status what it said
+     * @param payloadMillis its clock then, ms since its start
+     * @param at when the console heard it
+     */
+    public record StatusHeard(Status status, long payloadMillis, Moment at) {}
+
+    /**
+     * Whether what happens is written down.
+     *
+     * @param writing true if it is
+     * @param sentence why not; empty if it is
+     */
+    public record JournalHealth(boolean writing, String sentence) {}
+
+    /**
+     * Numbers that the fold counts with.
+     *
+     * @param nextOrderId id of the next order
+     * @param nextNote number of the next note
+     * @param nextSample number of the next sample
+     * @param newestEvent newest event heard without a gap before it, 0 before the first
+     * @param acknowledgedEvent newest event the payload was told to forget
+     * @param eventsAskedAt when events were last fetched or acknowledged
+     * @param bootCount the controller start that is known, -1 before the first status
+     */
+    public record Ledger(
+            long nextOrderId,
+            long nextNote,
+            int nextSample,
+            long newestEvent,
+            long acknowledgedEvent,
+            Moment eventsAskedAt,
+            long bootCount) {}
+
+    public DeskState {
+        lanes = List.copyOf(lanes);
+        attestations = List.copyOf(attestations);
+        samples = List.copyOf(samples);
+        notes = List.copyOf(notes);
+    }
+
+    /** The lane of one sampler. */
+    public Lane lane(Sampler sampler) {
+        return lanes.get(sampler.ordinal());
+    }
+
+    /** Age of the last status at {@link #now()}, ms; {@link Long#MAX_VALUE} before the first. */
+    public long statusAgeMillis() {
+        return status.map(heard -> now.millisSince(heard.at())).orElse(Long.MAX_VALUE);
+    }
+
+    /** True if a session is open and the last status is young enough to act on. */
+    public boolean isLinkFresh() {
+        return line.up() && session.open() && statusAgeMillis() <= STALE_AFTER_MILLIS;
+    }
+
+    /** True if anything is armed or moving, or may be for all the console knows. */
+    public boolean isAnythingLive() {
+        return lanes.stream()
+                .anyMatch(lane -> lane.phase() == Phase.ARMED || lane.phase().isActing() || lane.isUnresolved());
+    }
+}
