@@ -24,6 +24,7 @@ import ouzel.protocol.session.LinkHealth;
  * @param samples what was brought aboard, oldest first
  * @param notes the journal list, newest first, at most {@value #MOST_NOTES}
  * @param ledger numbers that the fold counts with
+ * @param settling draws and strokes that have ended and wait for the rest of their trace
  */
 public record DeskState(
         Moment now,
@@ -39,7 +40,8 @@ public record DeskState(
         List<Attestation> attestations,
         List<Sample> samples,
         List<Note> notes,
-        Ledger ledger) {
+        Ledger ledger,
+        List<Sampling.Ended> settling) {
 
     /** Most notes kept in the list; older ones are in the journal file only. */
     public static final int MOST_NOTES = 400;
@@ -108,13 +110,39 @@ public record DeskState(
             long newestEvent,
             long acknowledgedEvent,
             Moment eventsAskedAt,
-            long bootCount) {}
+            long bootCount) {
+
+        static Ledger fresh(long firstOrderId, Moment now) {
+            return new Ledger(firstOrderId, 1, 1, 0, 0, now, -1);
+        }
+
+        Ledger withNextOrderId(long next) {
+            return new Ledger(next, nextNote, nextSample, newestEvent, acknowledgedEvent, eventsAskedAt, bootCount);
+        }
+
+        Ledger withNextNote(long next) {
+            return new Ledger(nextOrderId, next, nextSample, newestEvent, acknowledgedEvent, eventsAskedAt, bootCount);
+        }
+
+        Ledger withNextSample(int next) {
+            return new Ledger(nextOrderId, nextNote, next, newestEvent, acknowledgedEvent, eventsAskedAt, bootCount);
+        }
+
+        Ledger withEvents(long newest, long acknowledged, Moment askedAt) {
+            return new Ledger(nextOrderId, nextNote, nextSample, newest, acknowledged, askedAt, bootCount);
+        }
+
+        Ledger withBootCount(long count) {
+            return new Ledger(nextOrderId, nextNote, nextSample, newestEvent, acknowledgedEvent, eventsAskedAt, count);
+        }
+    }
 
     public DeskState {
         lanes = List.copyOf(lanes);
         attestations = List.copyOf(attestations);
         samples = List.copyOf(samples);
         notes = List.copyOf(notes);
+        settling = List.copyOf(settling);
     }
 
     /** The lane of one sampler. */

@@ -1,0 +1,137 @@
+package ouzel.app.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ouzel.app.desk.DeskState.StatusHeard;
+import ouzel.app.desk.Draw.Mark;
+import ouzel.app.desk.Note.Weight;
+import ouzel.app.estimate.DrawEstimate;
+import ouzel.app.estimate.PumpModel;
+import ouzel.app.estimate.Series;
+import ouzel.app.estimate.ValveReading;
+import ouzel.protocol.frame.Header;
+import ouzel.protocol.message.CurrentTrace;
+import ouzel.protocol.message.Identity;
+import ouzel.protocol.message.Sampler;
+import ouzel.protocol.message.SamplerState;
+import ouzel.protocol.message.Status;
+import ouzel.protocol.message.ValveWaveform;
+
+/** What the payload's regular reports do to the state. */
+final class Telemetry {
+    /** A hole in the trace longer than this is not filled in: the draw is another one, samples. */
+    private static final int LONGEST_HOLE = 3_000;
+
+    private Telemetry() {}
+
+    static void identity(Turn turn, Identity identity) {
+        if (turn.identity.isEmpty()) {
+            turn.note(
+                    Weight.PLAIN,
+                    "Payload " + turn.session.payload() + " is " + identity.firmware()
+                            + (identity.simulated() ? ", simulated." : "."));
+        }
+        turn.identity = Optional.of(identity);
+    }
+
+    static void status(Turn turn, Header header, Status status) {
+        turn.status = Optional.of(new StatusHeard(status, header.timeMillis(), turn.now));
+        long known = turn.ledger.bootCount();
+        if (known >= 0 && known != status.bootCount()) {
+            turn.note(
+                    Weight.PINNED,
+                    "The payload restarted (start " + known + " -> " + status.bootCount()
+                            + "): all outputs off. Ask yourself why before you arm again.");
+        }
+        if (known != status.bootCount()) {
+            turn.bootCount(status.bootCount());
+        }
+        for (Sampler sampler : Sampler.values()) {
+            armedUntil(turn, turn.lane(sampler), status);
+        }
+    }
+
+    /** The payload's own count of the token's life corrects the console's. */
+    private static void armedUntil(Turn turn, Lane lane, Status status) {
+        if (status.state(lane.sampler()) == SamplerState.ARMED) {
+            Moment until = new Moment(
+                    turn.now.nanos() + status.armLifeMillis() * 1_000_000L,
+                    turn.now.utcMillis() + status.armLifeMillis());
+            turn.put(lane.withToken(lane.token(), Optional.of(until)));
+        } else if (lane.armedUntil()
+                .filter(until -> until.nanos() < turn.now.nanos())
+                .isPresent()) {
+            turn.put(lane.withToken(0, Optional.empty()));
+        }
+    }
+
+    static void trace(Turn turn, CurrentTrace trace) {
+        Lane lane = turn.lane(trace.sampler());
+        if (lane.draw().isEmpty() || lane.draw().get().current().length() > trace.firstSample() + LONGEST_HOLE) {
+            return;
+        }
+        Draw draw = lane.draw().get();
+        int from = (int) (draw.current().length() - trace.firstSample());
+        if (from >= trace.milliamps().size() || -from > LONGEST_HOLE) {
+            return;
+        }
+        int millivolts = turn.status
+                .map(heard -> heard.status().readings().batteryMillivolts())
+                .orElse(0);
+        List<Integer> fresh = new ArrayList<>();
+        int missing = Math.max(0, -from);
+        int last = draw.current().length() == 0
+                ? 0
+                : draw.current().at(draw.current().length() - 1);
+        for (int i = 0; i < missing; i++) {
+            fresh.add(last);
+        }
+        fresh.addAll(
+                trace.milliamps().subList(Math.max(0, from), trace.milliamps().size()));
+        turn.put(lane.withDraw(lengthened(draw, Pumps.of(trace.sampler()), fresh, millivolts, missing)));
+    }
+
+    private static Draw lengthened(Draw draw, PumpModel pump, List<Integer> fresh, int millivolts, int missing) {
+        DrawEstimate estimate = draw.estimate();
+        int gaps = draw.missing() + missing;
+        List<Integer> fill = new ArrayList<>(fresh.size());
+        List<Integer> band = new ArrayList<>(fresh.size());
+        List<Mark> marks = new ArrayList<>(draw.marks());
+        for (int milliamps : fresh) {
+            DrawEstimate next = estimate.next(pump, milliamps, millivolts);
+            if (pump.primes() && next.wet() != estimate.wet()) {
+                marks.add(new Mark(next.samples() / 100.0, next.wet() ? "primed" : "dry"));
+            }
+            estimate = next;
+            fill.add((int) Math.round(10 * estimate.millilitres()));
+            band.add((int) Math.round(10 * estimate.amount(pump, gaps).band()));
+        }
+        Series current = draw.current().append(fresh);
+        return new Draw(
+                draw.orderId(),
+                draw.started(),
+                draw.ended(),
+                current,
+                gaps,
+                draw.fill().append(fill),
+                draw.band().append(band),
+                estimate,
+                marks);
+    }
+
+    static void waveform(Turn turn, ValveWaveform piece) {
+        Lane lane = turn.lane(piece.sampler());
+        Stroke known = lane.stroke().orElse(new Stroke(0, turn.now, -1, 0, Series.empty(), Optional.empty()));
+        boolean fresh = known.capture() != piece.capture();
+        Series coil = fresh ? Series.empty() : known.coil();
+        if (coil.length() != piece.firstSample()) {
+            return;
+        }
+        coil = coil.append(piece.milliamps());
+        Optional<ValveReading> reading =
+                coil.length() == piece.total() ? Optional.of(ValveReading.of(coil)) : Optional.empty();
+        turn.put(lane.withStroke(
+                new Stroke(known.orderId(), known.started(), piece.capture(), piece.total(), coil, reading)));
+    }
+}
