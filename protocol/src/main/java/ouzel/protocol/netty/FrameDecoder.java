@@ -1,0 +1,29 @@
+package ouzel.protocol.netty;
+
+import io.netty.buffer.ByteBuf;
+import io.netty.channel.ChannelHandlerContext;
+import io.netty.handler.codec.ByteToMessageDecoder;
+import java.util.List;
+import ouzel.protocol.frame.FrameParser;
+import ouzel.protocol.frame.ParserCounts;
+
+/**
+ * Bytes to {@link ouzel.protocol.frame.Frame}s at the head of a pipeline.
+ *
+ * <p>Everything that arrives is consumed at once and becomes plain records: no buffer is kept and none can leak.
+ * <b>Pitfall:</b> one instance per channel. <b>Thread:</b> link.
+ */
+public final class FrameDecoder extends ByteToMessageDecoder {
+    private final FrameParser parser = new FrameParser();
+
+    /** What became of the bytes so far. */
+    public ParserCounts counts() {
+        return parser.counts();
+    }
+
+    @Override
+    protected void decode(ChannelHandlerContext context, ByteBuf in, List<Object> out) {
+        parser.feed(in.nioBuffer(), out::add);
+        in.skipBytes(in.readableBytes());
+    }
+}
