@@ -1,0 +1,203 @@
+package ouzel.app.flight;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import ouzel.app.desk.Act;
+import ouzel.app.desk.Desk;
+import ouzel.app.desk.DeskState;
+import ouzel.app.desk.Effect;
+import ouzel.app.desk.Moment;
+import ouzel.app.desk.Stimulus;
+import ouzel.app.journal.Recorder;
+import ouzel.protocol.frame.Frame;
+import ouzel.protocol.message.Outcome;
+import ouzel.protocol.session.ConsoleSession;
+import ouzel.protocol.session.Heard;
+import ouzel.protocol.session.LinkStatistics;
+
+/**
+ * A console without a screen, a port or a thread of its own: the fold, the session and the journal joined.
+ *
+ * <pre>
+ *   frames, acts, ticks --> journal --> fold --> effects --> [journal on disk] --> session seals --> line
+ * </pre>
+ *
+ * <p>Every stimulus is in the journal before it is folded, and an arm or trigger leaves only after the journal up to it
+ * is safe on disk. The same object flies live and in virtual time: the caller brings the clock.
+ *
+ * <p><b>Thread:</b> one at a time, the desk thread; the recorder calls back on that thread too.
+ */
+public final class Console {
+    /** An arm or trigger that waited longer than this for the disk is not sent: its moment is over, ms. */
+    static final long LONGEST_WAIT_FOR_DISK_MILLIS = 1_000;
+    /** The link is measured this often, ms. */
+    private static final long MEASURE_MILLIS = 1_000;
+
+    private final Supplier<Moment> clock;
+    private final Recorder recorder;
+    private final FrameOut line;
+    private final Consumer<Effect.Cue> sounds;
+    private final ConsoleSession session;
+    private final LinkStatistics statistics = new LinkStatistics();
+    private final Strangers strangers = new Strangers();
+    private final Deque<Stimulus> waiting = new ArrayDeque<>();
+
+    private DeskState state;
+    private boolean folding;
+    private long measuredNanos;
+
+    /** A console that has just been opened; it begins to look for its payload once its line is up. */
+    public Console(
+            Setup setup, Supplier<Moment> clock, Recorder recorder, FrameOut line, Consumer<Effect.Cue> sounds) {
+        this.clock = clock;
+        this.recorder = recorder;
+        this.line = line;
+        this.sounds = sounds;
+        this.session = new ConsoleSession(setup.key(), setup.nonces(), setup.payload());
+        this.session.close();
+        Moment now = clock.get();
+        this.measuredNanos = now.nanos();
+        this.state = Desk.start(now);
+        apply(new Stimulus.Opened(setup.firstOrderId(), setup.rehearsal(), setup.site()));
+    }
+
+    /** What is known now. */
+    public DeskState state() {
+        return state;
+    }
+
+    /** Bytes can flow. */
+    public void lineUp(String sentence) {
+        session.reopen();
+        apply(new Stimulus.LineChanged(true, sentence));
+    }
+
+    /** Bytes cannot flow, or not any more. */
+    public void lineDown(String sentence) {
+        boolean wasOpen = state.session().open();
+        session.close();
+        if (wasOpen) {
+            apply(new Stimulus.SessionLost("Session ended: the line is down."));
+        }
+        apply(new Stimulus.LineChanged(false, sentence));
+    }
+
+    /** The operator did something. */
+    public void act(Act act) {
+        apply(new Stimulus.Acted(act));
+    }
+
+    /** The simulated plant tells what it really holds. */
+    public void tellTruth(Stimulus.TruthTold truth) {
+        apply(truth);
+    }
+
+    /** The journal cannot be written, or can again. */
+    public void journalChanged(boolean writing, String sentence) {
+        if (state.journal().writing() != writing) {
+            apply(new Stimulus.JournalChanged(writing, sentence));
+        }
+    }
+
+    /** Time went on: call ten times a second. */
+    public void tick() {
+        Moment now = clock.get();
+        if (state.line().up()) {
+            session.tick(now.nanos()).forEach(line::send);
+        }
+        if (now.nanos() - measuredNanos >= MEASURE_MILLIS * 1_000_000) {
+            measuredNanos = now.nanos();
+            statistics.parserCounts(line.counts());
+            apply(new Stimulus.LinkMeasured(statistics.health(now.nanos())));
+        }
+        apply(new Stimulus.Ticked());
+    }
+
+    /** A frame came in. */
+    public void heard(Frame frame) {
+        Moment now = clock.get();
+        for (Heard heard : session.hear(frame, now.nanos())) {
+            if (heard instanceof Heard.Said said) {
+                said(frame, said, now);
+            } else if (heard instanceof Heard.Opened opened) {
+                apply(new Stimulus.SessionOpened(opened.payload(), opened.session()));
+            } else if (heard instanceof Heard.Lost lost) {
+                apply(new Stimulus.SessionLost("Session lost: " + lost.why() + "."));
+            } else {
+                strangers.sentence(heard, now.nanos()).ifPresent(words -> apply(new Stimulus.StrangerHeard(words)));
+            }
+        }
+    }
+
+    private void said(Frame frame, Heard.Said said, Moment now) {
+        statistics.frameHeard(said.header(), now.nanos());
+        if (said.message() instanceof Outcome outcome) {
+            statistics.outcomeHeard(outcome.orderId(), now.nanos());
+        }
+        apply(new Stimulus.Heard(frame, said.message()));
+    }
+
+    /** Records and folds one stimulus, and whatever its effects bring about, in order. */
+    private void apply(Stimulus stimulus) {
+        waiting.add(stimulus);
+        if (folding) {
+            return;
+        }
+        folding = true;
+        try {
+            while (!waiting.isEmpty()) {
+                Stimulus next = waiting.remove();
+                Moment now = clock.get();
+                recorder.append(now, next);
+                Desk.Step step = Desk.fold(state, now, next);
+                state = step.state();
+                step.effects().forEach(effect -> carryOut(effect, now));
+            }
+        } finally {
+            folding = false;
+        }
+    }
+
+    private void carryOut(Effect effect, Moment now) {
+        if (effect instanceof Effect.Sound sound) {
+            sounds.accept(sound.cue());
+        } else if (effect instanceof Effect.Send send) {
+            switch (send.urgency()) {
+                case AHEAD, IN_TURN -> seal(send, now);
+                case DURABLE_FIRST -> recorder.whenDurable(
+                        () -> seal(send, now), sentence -> journalFailed(send, sentence));
+            }
+        }
+    }
+
+    private void journalFailed(Effect.Send send, String sentence) {
+        notSent(send, "the journal cannot be written");
+        journalChanged(false, sentence);
+    }
+
+    private void seal(Effect.Send send, Moment issued) {
+        Moment now = clock.get();
+        long waited = now.millisSince(issued);
+        if (!session.isOpen()) {
+            notSent(send, "no session with the payload");
+        } else if (send.order().isHazardous() && waited > LONGEST_WAIT_FOR_DISK_MILLIS) {
+            notSent(send, "the disk took " + waited + " ms to keep the journal");
+        } else {
+            Frame frame = session.seal(send.order(), send.orderId(), send.lifeMillis() - waited, now.nanos());
+            statistics.orderSent(send.orderId(), now.nanos());
+            if (send.urgency() == Effect.Urgency.AHEAD) {
+                line.sendUrgent(frame);
+            } else {
+                line.send(frame);
+            }
+        }
+    }
+
+    private void notSent(Effect.Send send, String why) {
+        if (send.orderId() != 0) {
+            apply(new Stimulus.NotSent(send.orderId(), why));
+        }
+    }
+}
