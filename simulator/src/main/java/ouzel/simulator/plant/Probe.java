@@ -115,7 +115,7 @@ final class Probe {
                 - figures.springPreloadNewtons()
                 - figures.springNewtonsPerMillimetre() * extension;
         double ground = ground(driving, resistance);
-        peakReaction = Math.max(peakReaction, chamberPascals * 1e-6 * pistonSquareMillimetres);
+        peakReaction = Math.max(peakReaction, ground);
         double metresPerSecond = (driving - ground) / figures.dampingNewtonSecondsPerMetre();
         double wanted = extension + (stuck ? Math.max(0, metresPerSecond) : metresPerSecond) * 1e3 * SUBSTEP_SECONDS;
         extension = Math.max(0, Math.min(figures.strokeMillimetres(), wanted));
@@ -187,7 +187,7 @@ final class Probe {
         return takenGrams;
     }
 
-    /** Greatest push of the piston since the tip was changed: what the aircraft's weight must hold down. */
+    /** Greatest push against the ground since the tip was changed: what the aircraft's weight must hold down. */
     double peakReaction() {
         return peakReaction;
     }

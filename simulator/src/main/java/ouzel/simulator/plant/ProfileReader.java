@@ -78,7 +78,7 @@ final class ProfileReader {
                 number("probe.spring-newtons-per-millimetre", 0, 10),
                 number("probe.tip-millimetres", 2, 60),
                 number("probe.core-grams-per-millimetre", 0, 5),
-                number("probe.damping-newton-seconds-per-metre", 20, 1_000));
+                number("probe.damping-newton-seconds-per-metre", 15, 1_000));
     }
 
     private PayloadProfile.Gas gas() {

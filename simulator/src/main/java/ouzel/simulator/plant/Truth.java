@@ -60,7 +60,7 @@ public record Truth(long elapsedMillis, Water water, Air air, Soil soil, Gas gas
      * @param extensionMillimetres how far the probe is out now, mm
      * @param home the probe is home
      * @param sampleGrams soil in the tip, g
-     * @param peakReactionNewtons greatest push of the piston since the tip was changed, N
+     * @param peakReactionNewtons greatest push against the ground since the tip was changed, N
      */
     public record Soil(
             int valveOpenings,
