@@ -1,0 +1,118 @@
+package ouzel.simulator.plant;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The solenoid valve that lets gas behind the probe's piston, with the shape of its coil current.
+ *
+ * <p>Current rises with L/R; once its pull passes the spring the plunger moves, and the inductance that grows with the
+ * plunger's travel takes current away: a dip at seating. Seated, the inductance is larger and the rest of the rise
+ * slower. A plunger that does not move shows no dip. The plunger's place runs from 0 (rest) to 1 (seated):
+ *
+ * <pre>
+ *   V = R i + L(x) di/dt + i L' dx/dt,   m d2x/dt2 = i2 L' / 2 - spring
+ * </pre>
+ */
+final class SoilValve {
+    /** Samples of the coil current in one step: 2 000 a second. */
+    static final int SAMPLES_PER_STEP = 20;
+
+    private static final int SUBSTEPS = 5;
+    private static final double SUBSTEP_SECONDS = Plant.STEP_SECONDS / (SAMPLES_PER_STEP * SUBSTEPS);
+    private static final double COPPER_PER_KELVIN = 0.00393;
+    private static final double SLUGGISH_FRICTION = 1.25;
+    private static final double SLUGGISH_MASS = 5;
+
+    private final PayloadProfile.Valve figures;
+    private final Set<Fault> faults;
+    private final SensorConverter converter;
+    private final double slope;
+    private final double springJoules;
+    private final double mass;
+    private double amperes;
+    private double place;
+    private double speed;
+    private int openings;
+    private int energisedSteps;
+
+    SoilValve(PayloadProfile.Valve figures, Set<Fault> faults, Noise noise) {
+        this.figures = figures;
+        this.faults = faults;
+        this.converter = SensorConverter.analogue(0, 1_000, noise.uniform(-3, 3), 1.2, noise.split("coil"));
+        this.slope = figures.seatedHenries() - figures.restHenries();
+        this.springJoules = pull(figures.pullInAmperes());
+        // From rest the net pull grows to about two fifths of the spring's by the time the plunger seats.
+        double seconds = figures.travelMillis() * 1e-3;
+        this.mass = 0.4 * springJoules * seconds * seconds / 2;
+    }
+
+    private double pull(double current) {
+        return current * current * slope / 2;
+    }
+
+    /** Lets the current rise for one step under {@code volts} and gives its samples, mA. */
+    List<Integer> energise(double volts, double celsius) {
+        energisedSteps++;
+        double ohms = figures.ohms() * (1 + COPPER_PER_KELVIN * (celsius - 20));
+        double applied = faults.contains(Fault.COIL_OPEN) ? 0 : volts;
+        List<Integer> samples = new ArrayList<>(SAMPLES_PER_STEP);
+        for (int sample = 0; sample < SAMPLES_PER_STEP; sample++) {
+            samples.add(converter.read(amperes * 1_000));
+            for (int substep = 0; substep < SUBSTEPS; substep++) {
+                advance(applied, ohms);
+            }
+        }
+        return samples;
+    }
+
+    private void advance(double volts, double ohms) {
+        double henries = figures.restHenries() + slope * place;
+        double motional = amperes * slope * speed;
+        amperes = Math.max(0, amperes + (volts - ohms * amperes - motional) / henries * SUBSTEP_SECONDS);
+        if (place < 1 && !faults.contains(Fault.VALVE_STUCK)) {
+            movePlunger();
+        }
+    }
+
+    private void movePlunger() {
+        boolean sluggish = faults.contains(Fault.VALVE_SLUGGISH);
+        double spring = springJoules * (sluggish ? SLUGGISH_FRICTION : 1);
+        double moved = mass * (sluggish ? SLUGGISH_MASS : 1);
+        speed = Math.max(0, speed + (pull(amperes) - spring) / moved * SUBSTEP_SECONDS);
+        place += speed * SUBSTEP_SECONDS;
+        if (place >= 1) {
+            place = 1;
+            speed = 0;
+            openings++;
+        }
+    }
+
+    /** Lets the current die and the plunger fall back for one step: both take less than a step. */
+    void rest() {
+        amperes = 0;
+        if (!faults.contains(Fault.VALVE_STUCK)) {
+            place = 0;
+            speed = 0;
+        }
+    }
+
+    /** True while the plunger is far enough for gas to pass. */
+    boolean isOpen() {
+        return place > 0.5;
+    }
+
+    double amperes() {
+        return amperes;
+    }
+
+    /** Times the plunger reached its seat. */
+    int openings() {
+        return openings;
+    }
+
+    long energisedMillis() {
+        return (long) energisedSteps * Plant.STEP_MILLIS;
+    }
+}
