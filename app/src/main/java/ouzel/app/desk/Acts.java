@@ -113,7 +113,7 @@ final class Acts {
 
     private static boolean refusedByConditions(Turn turn, Sampler sampler, String what) {
         List<ConditionRow> unmet = Conditions.rows(turn.state(), sampler).stream()
-                .filter(row -> !row.isMet())
+                .filter(row -> !row.isMet() || row.isDisputed())
                 .toList();
         if (unmet.isEmpty()) {
             return false;

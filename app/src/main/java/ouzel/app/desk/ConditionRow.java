@@ -54,8 +54,9 @@ public record ConditionRow(
         return payload != PayloadSays.NOTHING && isMet() != (payload == PayloadSays.MET) && holding != Holding.UNKNOWN;
     }
 
-    /** Value against limit, as in a refusal: "11.2° (limit ≤ 8.0°)". */
+    /** Value against limit, as in a refusal: "11.2° (limit ≤ 8.0°)"; says so where the payload does not agree yet. */
     public String valueAgainstLimit() {
-        return limit.isEmpty() ? value : value + " (limit " + limit + ")";
+        String own = limit.isEmpty() ? value : value + " (limit " + limit + ")";
+        return isMet() && payload == PayloadSays.UNMET ? own + ", but the payload says not yet" : own;
     }
 }

@@ -23,9 +23,12 @@ public final class Conditions {
                 .toList();
     }
 
-    /** True if every condition holds and {@code sampler} may be armed as far as the console believes. */
+    /**
+     * True if every condition holds for the console, and the payload does not say otherwise of any: both judges must
+     * agree before anything is asked for.
+     */
     public static boolean mayArm(DeskState state, Sampler sampler) {
-        return rows(state, sampler).stream().allMatch(ConditionRow::isMet);
+        return rows(state, sampler).stream().allMatch(row -> row.isMet() && !row.isDisputed());
     }
 
     /** Bits of the permissives that this payload cannot measure and that a person has confirmed. */

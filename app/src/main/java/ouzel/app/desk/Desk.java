@@ -132,7 +132,7 @@ public final class Desk {
         } else if (message instanceof ValveWaveform piece) {
             Telemetry.waveform(turn, piece);
         } else if (message instanceof Identity identity) {
-            Telemetry.identity(turn, identity);
+            Telemetry.identity(turn, heard.frame().header(), identity);
         }
     }
 

@@ -73,8 +73,7 @@ final class Events {
                 turn.sound(Effect.Cue.STARTED);
             }
             case STROKE_STARTED -> {
-                turn.put(turn.lane(event.sampler())
-                        .withStroke(new Stroke(event.orderId(), at, -1, 0, Series.empty(), Optional.empty())));
+                turn.put(turn.lane(event.sampler()).withStroke(Stroke.unseen(event.orderId(), at)));
                 Orders.advanceByEvent(turn, event.sampler(), event.orderId(), Stage.STARTED, "");
                 turn.sound(Effect.Cue.STARTED);
             }

@@ -21,8 +21,8 @@ public final class Sampling {
     /** Time that the rest of a trace or waveform gets to arrive after the end, ms. */
     static final long SETTLE_MILLIS = 1_500;
 
-    /** Mass of a whole core of the reference probe, g, and its standard uncertainty: not measured on board. */
-    private static final Amount NOMINAL_CORE = new Amount(9, 2);
+    /** Core of the reference probe in soft ground, g, and its standard uncertainty: nothing on board weighs it. */
+    private static final Amount NOMINAL_CORE = new Amount(3.6, 0.6);
 
     private Sampling() {}
 
@@ -74,6 +74,7 @@ public final class Sampling {
                     .orElse(Amount.NONE);
             started = draw.map(Draw::started).orElse(started);
             verdict = Verdicts.ofDraw(new Verdicts.DrawFacts(
+                    pump,
                     ended.askedDose(),
                     got,
                     draw.map(Draw::estimate).orElse(DrawEstimate.START),

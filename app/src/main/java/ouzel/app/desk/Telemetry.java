@@ -8,8 +8,6 @@ import ouzel.app.desk.Draw.Mark;
 import ouzel.app.desk.Note.Weight;
 import ouzel.app.estimate.DrawEstimate;
 import ouzel.app.estimate.PumpModel;
-import ouzel.app.estimate.Series;
-import ouzel.app.estimate.ValveReading;
 import ouzel.protocol.frame.Header;
 import ouzel.protocol.message.CurrentTrace;
 import ouzel.protocol.message.Identity;
@@ -25,11 +23,11 @@ final class Telemetry {
 
     private Telemetry() {}
 
-    static void identity(Turn turn, Identity identity) {
+    static void identity(Turn turn, Header header, Identity identity) {
         if (turn.identity.isEmpty()) {
             turn.note(
                     Weight.PLAIN,
-                    "Payload " + turn.session.payload() + " is " + identity.firmware()
+                    "Payload " + header.payload() + " is " + identity.firmware()
                             + (identity.simulated() ? ", simulated." : "."));
         }
         turn.identity = Optional.of(identity);
@@ -107,12 +105,11 @@ final class Telemetry {
             fill.add((int) Math.round(10 * estimate.millilitres()));
             band.add((int) Math.round(10 * estimate.amount(pump, gaps).band()));
         }
-        Series current = draw.current().append(fresh);
         return new Draw(
                 draw.orderId(),
                 draw.started(),
                 draw.ended(),
-                current,
+                draw.current().append(fresh),
                 gaps,
                 draw.fill().append(fill),
                 draw.band().append(band),
@@ -122,16 +119,7 @@ final class Telemetry {
 
     static void waveform(Turn turn, ValveWaveform piece) {
         Lane lane = turn.lane(piece.sampler());
-        Stroke known = lane.stroke().orElse(new Stroke(0, turn.now, -1, 0, Series.empty(), Optional.empty()));
-        boolean fresh = known.capture() != piece.capture();
-        Series coil = fresh ? Series.empty() : known.coil();
-        if (coil.length() != piece.firstSample()) {
-            return;
-        }
-        coil = coil.append(piece.milliamps());
-        Optional<ValveReading> reading =
-                coil.length() == piece.total() ? Optional.of(ValveReading.of(coil)) : Optional.empty();
-        turn.put(lane.withStroke(
-                new Stroke(known.orderId(), known.started(), piece.capture(), piece.total(), coil, reading)));
+        Stroke known = lane.stroke().orElse(Stroke.unseen(0, turn.now));
+        turn.put(lane.withStroke(known.with(piece)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import ouzel.protocol.message.Event;
 import ouzel.protocol.message.Outcome;
 import ouzel.protocol.message.Permissive;
+import ouzel.protocol.message.Readings;
 import ouzel.protocol.message.Reason;
 import ouzel.protocol.message.Sampler;
 
@@ -39,10 +40,16 @@ public final class Words {
 
     /** A permissive that does not hold, for example "not level: 11.2° (limit 8.0°)". */
     static String unmet(Permissive permissive, int measured, int limit) {
-        return Gauge.of(permissive)
-                .map(gauge -> "not " + permissive.words() + ": " + gauge.text(measured) + " (limit " + gauge.text(limit)
-                        + ")")
-                .orElse("does not hold: " + permissive.words());
+        Optional<Gauge> gauge = Gauge.of(permissive);
+        if (gauge.isEmpty()) {
+            return "does not hold, or not for long enough yet: " + permissive.words();
+        }
+        if (measured == Readings.ABSENT) {
+            return "no data for: " + permissive.words();
+        }
+        String soon = gauge.get().holds(measured, false) ? " for long enough yet: " : ": ";
+        return "not " + permissive.words() + soon + gauge.get().text(measured) + " (limit "
+                + gauge.get().text(limit) + ")";
     }
 
     /** A reason with its figures, where it has any. */

@@ -29,8 +29,9 @@ public record Amount(double value, double standardUncertainty) {
         return value + band();
     }
 
-    /** For example "258 ± 9 mL". */
+    /** For example "258 ± 9 mL", or "3.6 ± 1.2 g" where whole units would say too little. */
     public String text(String unit) {
-        return String.format(Locale.ROOT, "%.0f ± %.0f %s", value, band(), unit);
+        String format = band() < 5 ? "%.1f ± %.1f %s" : "%.0f ± %.0f %s";
+        return String.format(Locale.ROOT, format, value, band(), unit);
     }
 }

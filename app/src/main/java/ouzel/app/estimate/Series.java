@@ -36,6 +36,14 @@ public final class Series {
         return EMPTY;
     }
 
+    /** A series of its own over a copy of {@code samples}. */
+    public static Series of(int... samples) {
+        Storage storage = new Storage(samples.length);
+        System.arraycopy(samples, 0, storage.values, 0, samples.length);
+        storage.used = samples.length;
+        return new Series(storage, samples.length);
+    }
+
     public int length() {
         return length;
     }

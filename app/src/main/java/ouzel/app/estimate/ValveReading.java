@@ -13,8 +13,8 @@ package ouzel.app.estimate;
  * @param steadyMilliamps mean current of the last 10 ms, mA
  */
 public record ValveReading(boolean moved, double dipMillis, double dipMilliamps, double steadyMilliamps) {
-    /** A dip shallower than this share of the steady current is noise. */
-    private static final double LEAST_DIP = 0.06;
+    /** A dip shallower than this share of the steady current is noise: a plunger gives about twice as much. */
+    private static final double LEAST_DIP = 0.03;
 
     private static final double MILLIS_PER_SAMPLE = 0.5;
     private static final int STEADY_SAMPLES = 20;
@@ -30,8 +30,8 @@ public record ValveReading(boolean moved, double dipMillis, double dipMilliamps,
         double peak = 0;
         double deepest = 0;
         int seatedAt = 0;
-        for (int i = 2; i + 2 < length; i++) {
-            double level = mean(coil, i - 2, i + 3);
+        for (int i = 1; i + 1 < length; i++) {
+            double level = mean(coil, i - 1, i + 2);
             peak = Math.max(peak, level);
             if (peak - level > deepest) {
                 deepest = peak - level;

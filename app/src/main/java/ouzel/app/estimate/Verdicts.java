@@ -20,6 +20,7 @@ public final class Verdicts {
     /**
      * What is known of an ended draw.
      *
+     * @param pump the pump that drew it
      * @param asked asked dose, mL
      * @param got estimated amount, mL
      * @param estimate the estimator's last state
@@ -28,7 +29,13 @@ public final class Verdicts {
      * @param ending how it ended short, in words; empty if the payload proved the dose
      */
     public record DrawFacts(
-            int asked, Amount got, DrawEstimate estimate, int missing, int metered, Optional<String> ending) {}
+            PumpModel pump,
+            int asked,
+            Amount got,
+            DrawEstimate estimate,
+            int missing,
+            int metered,
+            Optional<String> ending) {}
 
     /** Grades a pumped draw. */
     public static Verdict ofDraw(DrawFacts facts) {
@@ -63,8 +70,13 @@ public final class Verdicts {
         }
         return bench.verdict(String.format(
                 Locale.ROOT,
-                "primed after %.1f s, %.2f A while drawing, metered on board %d mL",
-                facts.estimate().primedAfterSeconds(),
+                "%s%.2f A while drawing, metered on board %d mL",
+                facts.pump().primes()
+                        ? String.format(
+                                Locale.ROOT,
+                                "primed after %.1f s, ",
+                                facts.estimate().primedAfterSeconds())
+                        : "",
                 facts.estimate().meanWetMilliamps() / 1_000,
                 facts.metered()));
     }

@@ -49,8 +49,7 @@ public final class Console {
     private long measuredNanos;
 
     /** A console that has just been opened; it begins to look for its payload once its line is up. */
-    public Console(
-            Setup setup, Supplier<Moment> clock, Recorder recorder, FrameOut line, Consumer<Effect.Cue> sounds) {
+    public Console(Setup setup, Supplier<Moment> clock, Recorder recorder, FrameOut line, Consumer<Effect.Cue> sounds) {
         this.clock = clock;
         this.recorder = recorder;
         this.line = line;
@@ -166,8 +165,8 @@ public final class Console {
         } else if (effect instanceof Effect.Send send) {
             switch (send.urgency()) {
                 case AHEAD, IN_TURN -> seal(send, now);
-                case DURABLE_FIRST -> recorder.whenDurable(
-                        () -> seal(send, now), sentence -> journalFailed(send, sentence));
+                case DURABLE_FIRST ->
+                    recorder.whenDurable(() -> seal(send, now), sentence -> journalFailed(send, sentence));
             }
         }
     }

@@ -36,8 +36,8 @@ final class Strangers {
                     + " does not hold this console's pairing key: pair them again, or open the desk with --key FILE.";
         }
         if (heard instanceof Heard.Unreadable unreadable) {
-            return String.format("A message of kind 0x%02X says nothing to this console: %s.", unreadable.kind(),
-                    unreadable.why());
+            return String.format(
+                    "A message of kind 0x%02X says nothing to this console: %s.", unreadable.kind(), unreadable.why());
         }
         throw new IllegalArgumentException("heard : " + heard + " (expected: a stranger)");
     }
