@@ -75,7 +75,6 @@ public final class ConsoleSession {
 
     private State state = State.OPENING;
     private Bytes consoleNonce;
-    private Optional<Bytes> payloadNonce = Optional.empty();
     private Optional<SessionKey> key = Optional.empty();
     private OrderCounter counter = new OrderCounter(0);
     private int payload;
@@ -131,7 +130,6 @@ public final class ConsoleSession {
     public void close() {
         state = State.CLOSED;
         key = Optional.empty();
-        payloadNonce = Optional.empty();
     }
 
     /**
@@ -227,12 +225,9 @@ public final class ConsoleSession {
     }
 
     private List<Heard> challenged(Challenge challenge, Header header, long nowNanos) {
-        boolean isAwaited = state == State.OPENING || state == State.CONFIRMING;
-        if (!isAwaited || !challenge.consoleNonce().equals(consoleNonce)) {
-            return List.of(); // late, or for another console
-        }
-        // The same challenge again must not start the same keys again: their counter would repeat.
-        if (payloadNonce.equals(Optional.of(challenge.payloadNonce()))) {
+        // One challenge for each of our nonces: to go back to an earlier one would begin its counter again.
+        boolean isAwaited = state == State.OPENING && challenge.consoleNonce().equals(consoleNonce);
+        if (!isAwaited) {
             return List.of();
         }
         SessionKey fresh = SessionKey.derive(pairing, consoleNonce, challenge.payloadNonce(), header.payload());
@@ -240,16 +235,15 @@ public final class ConsoleSession {
         if (!SessionKey.isSame(expected.toArray(), challenge.tag().toArray())) {
             return List.of(new Heard.WrongKey(header.payload()));
         }
-        confirm(fresh, challenge.payloadNonce(), header, nowNanos);
+        confirm(fresh, header, nowNanos);
         return List.of();
     }
 
-    private void confirm(SessionKey fresh, Bytes proven, Header header, long nowNanos) {
+    private void confirm(SessionKey fresh, Header header, long nowNanos) {
         state = State.CONFIRMING;
         key = Optional.of(fresh);
         counter = new OrderCounter(0);
         payload = header.payload();
-        payloadNonce = Optional.of(proven);
         clock.restart(header.timeMillis(), nowNanos);
         confirmingSinceNanos = nowNanos;
         lastSentNanos = OptionalLong.empty();

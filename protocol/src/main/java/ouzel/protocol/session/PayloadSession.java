@@ -34,15 +34,19 @@ import ouzel.protocol.message.VersionRefusal;
 public final class PayloadSession {
     private static final int MOST_REFUSED = 0xFFFF;
 
-    /** A challenge that was sent and not yet answered. */
-    private record Pending(Challenge challenge, SessionKey key) {}
+    /** A challenge and the keys that answer it. */
+    private record Opening(Challenge challenge, SessionKey key) {
+        boolean isFor(Open open) {
+            return challenge.consoleNonce().equals(open.consoleNonce());
+        }
+    }
 
     private final PairingKey pairing;
     private final int payload;
     private final Supplier<Bytes> nonces;
 
-    private Optional<Pending> pending = Optional.empty();
-    private Optional<SessionKey> key = Optional.empty();
+    private Optional<Opening> pending = Optional.empty();
+    private Optional<Opening> inForce = Optional.empty();
     private ReplayWindow window = new ReplayWindow();
     private long newestSafeAll;
     private int refusedFrames;
@@ -73,7 +77,7 @@ public final class PayloadSession {
 
     /** Public number of the session in force, 0 if none. */
     public long session() {
-        return key.map(SessionKey::number).orElse(0L);
+        return inForce.map(opening -> opening.key().number()).orElse(0L);
     }
 
     /** Frames refused since this object was made, stops at 65 535. */
@@ -83,7 +87,7 @@ public final class PayloadSession {
 
     /** Ends the session and forgets a pending one; nothing that was sealed for either is believed any more. */
     public void voidSession() {
-        key = Optional.empty();
+        inForce = Optional.empty();
         pending = Optional.empty();
     }
 
@@ -113,17 +117,24 @@ public final class PayloadSession {
         if (!(MessageCodec.decode(frame) instanceof Decoded.Known known && known.message() instanceof Open open)) {
             return refused(Verdict.Cause.MALFORMED);
         }
-        // A repeated Open gets the same challenge, so that a duplicate does not undo an opening under way.
-        if (pending.isEmpty() || !pending.get().challenge().consoleNonce().equals(open.consoleNonce())) {
-            pending = Optional.of(challenge(open.consoleNonce()));
-        }
-        return new Verdict.Reply(pending.get().challenge());
+        return new Verdict.Reply(openingFor(open).challenge());
     }
 
-    private Pending challenge(Bytes consoleNonce) {
+    // An Open that comes again, however late, gets the challenge it got before, so that it undoes nothing.
+    private Opening openingFor(Open open) {
+        if (inForce.isPresent() && inForce.get().isFor(open)) {
+            return inForce.get();
+        }
+        if (pending.isEmpty() || !pending.get().isFor(open)) {
+            pending = Optional.of(begin(open.consoleNonce()));
+        }
+        return pending.get();
+    }
+
+    private Opening begin(Bytes consoleNonce) {
         Bytes payloadNonce = nonces.get();
-        SessionKey fresh = SessionKey.derive(pairing, consoleNonce, payloadNonce, payload);
-        return new Pending(new Challenge(consoleNonce, payloadNonce, fresh.proof(consoleNonce, payloadNonce)), fresh);
+        SessionKey key = SessionKey.derive(pairing, consoleNonce, payloadNonce, payload);
+        return new Opening(new Challenge(consoleNonce, payloadNonce, key.proof(consoleNonce, payloadNonce)), key);
     }
 
     private Verdict order(Frame frame) {
@@ -132,18 +143,18 @@ public final class PayloadSession {
         }
         boolean answersChallenge = frame.header().kind() == Kind.CONFIRM.code() && pending.isPresent();
         if (answersChallenge && Seal.isTrue(pending.get().key(), frame)) {
-            return confirmed(pending.get().key(), Seal.counter(frame));
+            return confirmed(pending.get(), Seal.counter(frame));
         }
-        if (key.isEmpty()) {
+        if (inForce.isEmpty()) {
             return refused(answersChallenge ? Verdict.Cause.WRONG_TAG : Verdict.Cause.NO_SESSION);
         }
-        if (!Seal.isTrue(key.get(), frame)) {
+        if (!Seal.isTrue(inForce.get().key(), frame)) {
             return refused(Verdict.Cause.WRONG_TAG);
         }
         return proven(frame);
     }
 
-    private Verdict confirmed(SessionKey proven, long counter) {
+    private Verdict confirmed(Opening proven, long counter) {
         ReplayWindow fresh = new ReplayWindow();
         if (fresh.standing(counter) != ReplayWindow.Standing.FRESH) {
             return refused(Verdict.Cause.REPEATED_COUNTER);
@@ -151,9 +162,9 @@ public final class PayloadSession {
         fresh.accept(counter);
         window = fresh;
         newestSafeAll = 0;
-        key = Optional.of(proven);
+        inForce = Optional.of(proven);
         pending = Optional.empty();
-        return new Verdict.Opened(proven.number());
+        return new Verdict.Opened(proven.key().number());
     }
 
     // From here on the frame is the console's own; what remains is whether it was heard before and makes sense.
