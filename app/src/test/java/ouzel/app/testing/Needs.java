@@ -1,0 +1,33 @@
+package ouzel.app.testing;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Assumptions;
+
+/**
+ * What a test needs from the computer it runs on. Where it is missing the test is set aside with one line that says so;
+ * on the build server (environment CI=true) it fails.
+ */
+public final class Needs {
+    private Needs() {}
+
+    /** A program that can be started by its name. */
+    public static void tool(String name) {
+        boolean isThere = Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
+                .map(folder -> Path.of(folder, name))
+                .anyMatch(Files::isExecutable);
+        if (!isThere) {
+            missing("This test needs the program " + name + ", which is not installed here.");
+        }
+    }
+
+    private static void missing(String sentence) {
+        if (Boolean.parseBoolean(System.getenv("CI"))) {
+            Assertions.fail(sentence);
+        }
+        Assumptions.abort(sentence);
+    }
+}
