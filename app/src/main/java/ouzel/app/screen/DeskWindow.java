@@ -1,0 +1,170 @@
+package ouzel.app.screen;
+
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.time.ZoneId;
+import java.util.Optional;
+import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import javax.swing.KeyStroke;
+import javax.swing.Timer;
+import javax.swing.UIManager;
+import ouzel.app.desk.Conditions;
+import ouzel.app.desk.DeskState;
+import ouzel.app.screen.model.ClosingQuestion;
+import ouzel.app.screen.model.DeskIntents;
+import ouzel.app.screen.model.DeskPresenter;
+
+/**
+ * The desk's window, the only one of the program.
+ *
+ * <p>A timer takes the newest state thirty times a second; a state that was seen already costs nothing, whatever comes
+ * in between is skipped. Plots follow ten times a second.
+ *
+ * <p>Thread: EDT.
+ */
+public final class DeskWindow {
+    private static final int FRAME_MILLIS = 33;
+    private static final int FRAMES_PER_PLOT = 3;
+    private static final long SILENCE_STEP_MILLIS = 100;
+
+    private final DeskFeed feed;
+    private final Runnable closed;
+    private final JFrame frame;
+    private final DeskIntents intents;
+    private final DeskPresenter presenter;
+    private final DeskPanel desk;
+    private final KeyRouter keys;
+    private final Timer timer = new Timer(FRAME_MILLIS, event -> frame());
+    private DeskState shown;
+    private long shownAtNanos = System.nanoTime();
+    private long shownSilence;
+    private long frames;
+
+    /**
+     * Builds the window without showing it; {@link LightLook#use} comes first.
+     *
+     * @param feed where states come from and acts go
+     * @param pilot the simulated pilot of a rehearsal
+     * @param facts what stands in the title
+     * @param closed told once the window has really closed
+     */
+    public DeskWindow(DeskFeed feed, Optional<PilotFeed> pilot, TitleFacts facts, Runnable closed) {
+        this(feed, pilot, facts, closed, new DeskPresenter(Conditions::rows, ZoneId.systemDefault()));
+    }
+
+    DeskWindow(DeskFeed feed, Optional<PilotFeed> pilot, TitleFacts facts, Runnable closed, DeskPresenter presenter) {
+        this.feed = feed;
+        this.closed = closed;
+        this.presenter = presenter;
+        this.intents = new DeskIntents(feed::act);
+        this.frame = new JFrame(facts.title());
+        this.desk = new DeskPanel(facts.rehearsal(), pilot, intents, ZoneId.systemDefault());
+        this.keys = new KeyRouter(frame, desk, intents, pilot);
+        buildFrame();
+    }
+
+    private void buildFrame() {
+        frame.setContentPane(desk);
+        frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                closeAsked();
+            }
+
+            @Override
+            public void windowDeactivated(WindowEvent event) {
+                intents.holdBroken("the window lost the keyboard");
+                keys.forget();
+            }
+        });
+        enterPressesButtons();
+    }
+
+    /** Space is the trigger's alone, so that Enter presses the focused button. */
+    private static void enterPressesButtons() {
+        for (String kind : new String[] {"Button", "ToggleButton"}) {
+            javax.swing.InputMap map = (javax.swing.InputMap) UIManager.get(kind + ".focusInputMap");
+            map.put(KeyStroke.getKeyStroke("ENTER"), "pressed");
+            map.put(KeyStroke.getKeyStroke("released ENTER"), "released");
+        }
+    }
+
+    /** Shows the window as large as the screen allows and starts to follow the desk. */
+    public void open() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(keys);
+        Rectangle usable = frame.getGraphicsConfiguration().getBounds();
+        frame.setSize(Math.min(usable.width, 1366), Math.min(usable.height, 768));
+        frame.setMinimumSize(new Dimension(Math.min(usable.width, 1100), Math.min(usable.height, 680)));
+        frame.setLocationRelativeTo(null);
+        frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
+        frame();
+        frame.setVisible(true);
+        timer.start();
+    }
+
+    private void frame() {
+        long now = System.nanoTime();
+        DeskState latest = feed.latest();
+        if (latest != shown) {
+            shown = latest;
+            shownAtNanos = now;
+            render(0);
+        } else {
+            renderSilence((now - shownAtNanos) / 1_000_000);
+        }
+        intents.tick(now);
+        desk.renderTime(now);
+        if (frames++ % FRAMES_PER_PLOT == 0) {
+            desk.redrawPlots();
+        }
+    }
+
+    /** No newer state: ages must go on, but ten times a second is enough. */
+    private void renderSilence(long silentMillis) {
+        if (silentMillis - shownSilence >= SILENCE_STEP_MILLIS) {
+            render(silentMillis);
+        }
+    }
+
+    private void render(long silentMillis) {
+        shownSilence = silentMillis;
+        var view = presenter.view(shown, silentMillis);
+        intents.show(view);
+        desk.render(view, shown.notes());
+    }
+
+    private void closeAsked() {
+        Optional<String> question = ClosingQuestion.of(feed.latest());
+        if (question.isEmpty() || isClosingConfirmed(question.get())) {
+            close();
+        }
+    }
+
+    private boolean isClosingConfirmed(String question) {
+        intents.holdBroken("a question is open");
+        Object[] choices = {"Stay", "Close all the same"};
+        int choice = JOptionPane.showOptionDialog(
+                frame,
+                question,
+                "Something is live",
+                JOptionPane.YES_NO_OPTION,
+                JOptionPane.WARNING_MESSAGE,
+                null,
+                choices,
+                choices[0]);
+        return choice == 1;
+    }
+
+    /** Closes the window without asking. */
+    public void close() {
+        timer.stop();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(keys);
+        frame.dispose();
+        closed.run();
+    }
+}

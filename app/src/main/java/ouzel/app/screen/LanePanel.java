@@ -1,0 +1,254 @@
+package ouzel.app.screen;
+
+import java.awt.Insets;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
+import net.miginfocom.swing.MigLayout;
+import ouzel.app.desk.Condition;
+import ouzel.app.screen.model.Alert;
+import ouzel.app.screen.model.Cell;
+import ouzel.app.screen.model.DeskIntents;
+import ouzel.app.screen.model.LaneView;
+import ouzel.app.screen.model.Standing;
+import ouzel.app.screen.plot.LivePlot;
+import ouzel.protocol.message.Sampler;
+
+/**
+ * One sampler: what it is doing, what may be done with it, what stands in the way, and what it draws.
+ *
+ * <p>The controls stand above everything that changes its height, so that no button ever moves under the hand.
+ *
+ * <p>Thread: EDT.
+ */
+final class LanePanel extends JPanel {
+    private final Sampler sampler;
+    private final DeskIntents intents;
+    private final LastName lastName;
+    private final BadgeView badge = new BadgeView();
+    private final DoseField dose;
+    private final JButton arm;
+    private final HoldControl hold;
+    private final JButton stop = new JButton("Stop  X");
+    private final JButton reload = new JButton("Reload…  R");
+    private final JLabel hint = new JLabel();
+    private final InlineStrip strip = new InlineStrip(this::stripClosed);
+    private final LadderPanel ladder = new LadderPanel(this::askName);
+    private final JLabel orderName = new JLabel();
+    private final StageLadder order = new StageLadder();
+    private final Paragraph orderWords = new Paragraph(LightLook.font(0.9f, true));
+    private final JLabel fill = new JLabel();
+    private final JLabel facts = new JLabel();
+    private final Paragraph sample = new Paragraph(LightLook.font(0.9f, false));
+    private final JLabel signalWord = new JLabel();
+    private final Paragraph caution = new Paragraph(LightLook.font(0.86f, false));
+    private final LivePlot plot;
+    private LaneView shown;
+
+    LanePanel(Sampler sampler, boolean rehearsal, DeskIntents intents, LastName lastName) {
+        super(new MigLayout(
+                "insets 8 10 8 10, gap 6 4, wrap 1, fill, hidemode 3",
+                "[grow,fill]",
+                "[44!][48!][18!][][shrinkprio 200,top][][][grow,fill,110::][][]"));
+        this.sampler = sampler;
+        this.intents = intents;
+        this.lastName = lastName;
+        this.dose = new DoseField(amount -> intents.doseEntered(sampler, amount));
+        this.arm = new JButton("Arm  " + (sampler.ordinal() + 1));
+        this.hold = new HoldControl(intents::holdPressed, intents::holdReleased);
+        this.plot = new LivePlot(sampler.isPumped(), rehearsal);
+        setName(sampler.name());
+        setBackground(LightLook.background("lane"));
+        setBorder(BorderFactory.createLineBorder(javax.swing.UIManager.getColor("Ouzel.edge")));
+        getAccessibleContext().setAccessibleName(sampler.name() + " lane");
+        addTitle();
+        addControls();
+        addLadder();
+        addOrder();
+        addAmounts();
+        addWords();
+        wire();
+    }
+
+    private void addTitle() {
+        JLabel name = new JLabel(sampler.name());
+        name.setFont(LightLook.font(1.35f, true));
+        JPanel row = row("[]10[grow][]", "[44!]");
+        row.add(name);
+        row.add(badge, "aligny center, h 32!");
+        row.add(dose, "h 44!");
+        add(row, "wmin 0");
+    }
+
+    private void addControls() {
+        JPanel row = row("[88!][grow,fill][84!][104!]", "[48!]");
+        for (JButton button : new JButton[] {arm, stop, reload}) {
+            button.setMargin(new Insets(2, 4, 2, 4));
+            button.setFont(LightLook.font(1.0f, true));
+        }
+        row.add(arm, "h 48!, growx");
+        row.add(hold, "h 48!, wmin 0");
+        row.add(stop, "h 48!, growx");
+        row.add(reload, "h 48!, growx");
+        add(row, "wmin 0");
+        hint.setFont(LightLook.font(0.93f, true));
+        hint.setIconTextGap(6);
+        add(hint, "wmin 0");
+        add(strip, "wmin 0");
+    }
+
+    private void addLadder() {
+        JScrollPane scroll = new JScrollPane(
+                ladder,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        add(scroll, "wmin 0, hmin 60");
+    }
+
+    private void addOrder() {
+        JPanel row = row("[][grow,fill]", "[]");
+        orderName.setFont(LightLook.font(0.95f, true));
+        row.add(orderName, "aligny top");
+        row.add(order, "wmin 0");
+        row.add(orderWords, "newline, spanx, growx, wmin 0");
+        add(row, "wmin 0");
+    }
+
+    private void addAmounts() {
+        fill.setFont(LightLook.font(1.25f, true));
+        facts.setFont(LightLook.font(0.93f, false));
+        JPanel row = row("[grow][]", "[]");
+        row.add(fill, "wmin 0");
+        row.add(facts, "alignx right, wmin 0");
+        add(row, "wmin 0");
+        add(plot, "wmin 0, hmin 100");
+    }
+
+    private void addWords() {
+        add(sample, "wmin 0");
+        JPanel row = row("[][grow,fill]", "[]");
+        signalWord.setFont(LightLook.font(0.8f, true));
+        signalWord.setOpaque(true);
+        signalWord.setBorder(BorderFactory.createEmptyBorder(1, 6, 1, 6));
+        signalWord.setBackground(LightLook.background("calm"));
+        signalWord.setForeground(LightLook.foreground("calm"));
+        caution.setForeground(LightLook.foreground("quiet"));
+        row.add(signalWord, "aligny top");
+        row.add(caution, "wmin 0");
+        add(row, "wmin 0");
+    }
+
+    private static JPanel row(String columns, String rows) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 6 0, fillx, hidemode 3, novisualpadding", columns, rows));
+        row.setOpaque(false);
+        return row;
+    }
+
+    private void wire() {
+        arm.setName("arm " + sampler.name());
+        arm.addActionListener(event -> intents.armPressed(sampler));
+        hold.setName("hold " + sampler.name());
+        stop.setName("stop " + sampler.name());
+        PressDown.actsOn(stop, () -> intents.stopPressed(sampler));
+        reload.setName("reload " + sampler.name());
+        reload.addActionListener(event -> askReload());
+    }
+
+    /** Asks whether a fresh container is fitted, if it may be recorded now. */
+    void askReload() {
+        if (intents.mayReload(sampler)) {
+            intents.selectPressed(sampler);
+            strip.askReload(shown.controls().reloadQuestion(), () -> intents.reloadConfirmed(sampler));
+        }
+    }
+
+    private void askName(Condition condition) {
+        intents.holdCancelled("a name is being entered");
+        strip.askName(condition, lastName.name(), person -> {
+            lastName.remember(person);
+            intents.attested(condition, person);
+        });
+    }
+
+    /** Closes an open question unanswered. */
+    void closeStrip() {
+        strip.close();
+    }
+
+    private void stripClosed() {
+        (hold.isEnabled() ? hold : arm).requestFocusInWindow();
+        revalidate();
+    }
+
+    /** The time went on: only the hold control follows. */
+    void renderHold(long nowNanos) {
+        hold.render(intents.holdView(sampler, nowNanos));
+    }
+
+    /** Gives the plot its new points. */
+    void redrawPlot() {
+        plot.redraw();
+    }
+
+    void render(LaneView view) {
+        if (view.equals(shown)) {
+            return;
+        }
+        shown = view;
+        badge.render(view.badge());
+        dose.render(view.dose());
+        renderControls(view.controls());
+        ladder.render(view.ladder());
+        renderOrder(view);
+        renderAmount(fill, view.fill());
+        renderAmount(facts, view.facts());
+        plot.show(view.plot());
+        sample.setVisible(view.sample().isPresent());
+        view.sample().ifPresent(this::renderSample);
+        signalWord.setText(view.caution().signalWord());
+        caution.say(view.caution().text());
+    }
+
+    private void renderControls(LaneView.Controls controls) {
+        arm.setEnabled(controls.arm());
+        stop.setEnabled(controls.stop());
+        reload.setEnabled(controls.reload());
+        hint.setText(controls.hint().sentence());
+        hint.setToolTipText(controls.hint().sentence());
+        hint.setIcon(SignIcon.of(controls.hint().attention(), 13));
+        hint.setForeground(LightLook.text(controls.hint().attention()));
+    }
+
+    private void renderOrder(LaneView view) {
+        order.getParent().setVisible(view.order().isPresent());
+        view.order().ifPresent(line -> {
+            orderName.setText(line.name());
+            orderName.setForeground(LightLook.text(line.attention()));
+            order.render(line);
+            orderWords.say(line.words());
+            orderWords.setVisible(!line.words().isEmpty());
+            orderWords.setForeground(LightLook.text(line.attention()));
+        });
+    }
+
+    private static void renderAmount(JLabel label, Cell cell) {
+        boolean live = cell.standing() == Standing.LIVE;
+        label.setText(cell.caption() + "  " + cell.value()
+                + (cell.note().isEmpty() || cell.standing() == Standing.NONE ? "" : "   " + cell.note()));
+        label.setFont(AmountFonts.of(label.getFont(), cell.standing()));
+        label.setForeground(LightLook.foreground(live ? "lane" : "quiet"));
+        label.getAccessibleContext().setAccessibleName(cell.spoken());
+        label.setToolTipText(cell.spoken());
+    }
+
+    private void renderSample(Alert alert) {
+        sample.say(alert.sentence());
+        sample.setForeground(LightLook.text(alert.attention()));
+    }
+}

@@ -1,0 +1,99 @@
+package ouzel.app.screen.model;
+
+import java.util.Locale;
+import java.util.Optional;
+import ouzel.app.desk.Draw;
+import ouzel.app.desk.Lane;
+import ouzel.app.desk.Stroke;
+import ouzel.app.estimate.Amount;
+import ouzel.protocol.message.Readings;
+import ouzel.protocol.message.Sampler;
+
+/** How much is aboard, and the live values that belong to it. */
+final class AmountPresenter {
+    private static final double TENTHS = 10.0;
+
+    private AmountPresenter() {}
+
+    static Cell fill(Freshness freshness, Lane lane) {
+        return lane.sampler().isPumped() ? pumped(freshness, lane) : stroke(lane);
+    }
+
+    private static Cell pumped(Freshness freshness, Lane lane) {
+        String of = " of " + lane.dose();
+        Optional<Draw> drawn = lane.draw().filter(draw -> draw.fill().length() > 0);
+        if (drawn.isEmpty()) {
+            return new Cell("fill", Words.NO_VALUE + of + " mL", "nothing drawn", Standing.NONE, Attention.CALM);
+        }
+        Draw draw = drawn.get();
+        boolean stale = draw.ended().isEmpty() && !freshness.isFresh();
+        String missing = draw.missing() == 0 ? "" : draw.missing() + " samples missing";
+        return new Cell(
+                "fill",
+                lastFill(draw) + of,
+                stale ? freshness.ageIfStale() : missing,
+                stale ? Standing.STALE : Standing.LIVE,
+                Attention.CALM);
+    }
+
+    private static String lastFill(Draw draw) {
+        int last = draw.fill().length() - 1;
+        double band = last < draw.band().length() ? draw.band().at(last) / TENTHS : 0;
+        return new Amount(draw.fill().at(last) / TENTHS, band / Amount.COVERAGE).text("mL");
+    }
+
+    private static Cell stroke(Lane lane) {
+        if (lane.stroke().isEmpty()) {
+            return new Cell("valve", Words.NO_VALUE, "no stroke yet", Standing.NONE, Attention.CALM);
+        }
+        Stroke stroke = lane.stroke().get();
+        return stroke.reading()
+                .map(reading -> reading.moved()
+                        ? new Cell(
+                                "valve",
+                                String.format(Locale.ROOT, "seated after %.1f ms", reading.dipMillis()),
+                                String.format(
+                                        Locale.ROOT,
+                                        "dip %.0f mA, then %.0f mA",
+                                        reading.dipMilliamps(),
+                                        reading.steadyMilliamps()),
+                                Standing.LIVE,
+                                Attention.CALM)
+                        : new Cell("valve", "did not move", "no dip in its current", Standing.LIVE, Attention.ALARM))
+                .orElseGet(() -> new Cell("valve", "reading", waveform(stroke), Standing.LIVE, Attention.ACTIVE));
+    }
+
+    private static String waveform(Stroke stroke) {
+        return stroke.expected() == 0
+                ? "waiting for the waveform"
+                : "waveform " + stroke.coil().length() + " of " + stroke.expected();
+    }
+
+    static Cell facts(Freshness freshness, Lane lane) {
+        String value = freshness
+                .state()
+                .status()
+                .map(heard -> facts(lane.sampler(), heard.status().readings()))
+                .orElse("");
+        return new Cell(caption(lane.sampler()), value, freshness.ageIfStale(), freshness.standing(), Attention.CALM);
+    }
+
+    private static String caption(Sampler sampler) {
+        return switch (sampler) {
+            case WATER -> "tilt";
+            case AIR -> "bag";
+            case SOIL -> "gas";
+        };
+    }
+
+    private static String facts(Sampler sampler, Readings readings) {
+        return switch (sampler) {
+            case WATER ->
+                Words.reading(readings.tiltTenths(), TENTHS, 1, "°") + ", " + readings.floatsWet() + " of 3 floats wet";
+            case AIR -> Words.reading(readings.bagPascals(), 1, 0, "Pa");
+            case SOIL ->
+                Words.reading(readings.gasKilopascals(), 1, 0, "kPa") + ", "
+                        + Words.reading(readings.strokesLeft(), 1, 0, "strokes left");
+        };
+    }
+}

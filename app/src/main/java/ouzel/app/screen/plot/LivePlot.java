@@ -1,0 +1,150 @@
+package ouzel.app.screen.plot;
+
+import java.awt.AlphaComposite;
+import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.util.List;
+import org.jfree.chart.ChartPanel;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import ouzel.app.desk.Draw;
+import ouzel.app.screen.model.Columns;
+import ouzel.app.screen.model.PlotView;
+
+/**
+ * One live plot: measured current, for a pump with the estimated fill and its band on a second axis, and marks.
+ *
+ * <p>What is shown and what is drawn are two things: {@link #show} only takes note, {@link #redraw} gives the chart new
+ * points if there are any. No tool tips, no chart entities, no zoom: a plot that may be moved by accident lies.
+ *
+ * <p>Thread: EDT.
+ */
+public final class LivePlot extends ChartPanel {
+    private static final int MARK_LINES = 3;
+    private static final float WATERMARK_OPACITY = 0.16f;
+
+    private final NumberAxis time;
+    private final NumberAxis currentAxis = ChartLook.axis("mA", "plotCurrent");
+    private final NumberAxis fillAxis = ChartLook.axis("mL", "plotFill");
+    private final LineDataset current = new LineDataset("current");
+    private final LineDataset fill = new LineDataset("fill");
+    private final XYPlot plot;
+    private final boolean pumped;
+    private final boolean rehearsal;
+    private PlotView next;
+    private PlotView drawn;
+    private int drawnColumns;
+    private List<Draw.Mark> drawnMarks = List.of();
+
+    /**
+     * @param pumped true for a pump's current over seconds, false for a valve's over milliseconds
+     * @param rehearsal true to say across the plot that it shows a rehearsal
+     */
+    public LivePlot(boolean pumped, boolean rehearsal) {
+        this(pumped, rehearsal, new XYPlot());
+    }
+
+    private LivePlot(boolean pumped, boolean rehearsal, XYPlot plot) {
+        super(ChartLook.chart(plot), 300, 140, 60, 40, 10_000, 10_000, true, false, false, false, false, false);
+        this.plot = plot;
+        this.pumped = pumped;
+        this.rehearsal = rehearsal;
+        this.time = ChartLook.axis(pumped ? "s since the pump went on" : "ms since the valve went on", "plot");
+        buildPlot();
+        setDomainZoomable(false);
+        setRangeZoomable(false);
+        setPopupMenu(null);
+        setFocusable(false);
+        getChartRenderingInfo().setEntityCollection(null);
+        getAccessibleContext().setAccessibleName(pumped ? "Plot of pump current and fill" : "Plot of valve current");
+    }
+
+    private void buildPlot() {
+        plot.setDomainAxis(time);
+        plot.setRangeAxis(0, currentAxis);
+        plot.setDataset(0, current);
+        plot.setRenderer(0, ChartLook.line("plotCurrent"));
+        if (pumped) {
+            plot.setRangeAxis(1, fillAxis);
+            plot.setDataset(1, fill);
+            plot.mapDatasetToRangeAxis(1, 1);
+            plot.setRenderer(1, ChartLook.band("plotFill"));
+        }
+        plot.setNoDataMessage(pumped ? "no draw yet" : "no stroke yet");
+    }
+
+    /** Takes note of what should be drawn next. */
+    public void show(PlotView view) {
+        next = view;
+    }
+
+    /** Draws what was noted last, if it differs from what stands there; meant to be called ten times a second. */
+    public void redraw() {
+        int columns = Math.max(50, getWidth());
+        if (next == null || (next.equals(drawn) && columns == drawnColumns)) {
+            return;
+        }
+        getChart().setNotify(false);
+        drawAxes(next);
+        drawMarks(next);
+        current.replace(points(next, next.current(), 1, columns), Columns.NONE);
+        Columns line = points(next, next.fill(), 10, columns);
+        fill.replace(line, points(next, next.band(), 10, columns));
+        drawn = next;
+        drawnColumns = columns;
+        getChart().setNotify(true);
+    }
+
+    private Columns points(PlotView view, ouzel.app.estimate.Series series, double divisor, int columns) {
+        return Columns.of(series, view.samplesPerSecond(), divisor, view.from(), view.to(), columns)
+                .scaled(timeScale());
+    }
+
+    private double timeScale() {
+        return pumped ? 1 : 1_000;
+    }
+
+    private void drawAxes(PlotView view) {
+        time.setRange(view.from() * timeScale(), view.to() * timeScale());
+        currentAxis.setRange(0, view.currentTop());
+        fillAxis.setRange(0, view.fillTop());
+    }
+
+    private void drawMarks(PlotView view) {
+        if (view.marks().equals(drawnMarks)) {
+            return;
+        }
+        drawnMarks = view.marks();
+        plot.clearDomainMarkers();
+        for (int i = 0; i < drawnMarks.size(); i++) {
+            Draw.Mark mark = drawnMarks.get(i);
+            plot.addDomainMarker(ChartLook.mark(mark.seconds() * timeScale(), mark.label(), i % MARK_LINES));
+        }
+    }
+
+    @Override
+    public void paintComponent(Graphics graphics) {
+        super.paintComponent(graphics);
+        Graphics2D pen = (Graphics2D) graphics.create();
+        pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        if (rehearsal) {
+            pen.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, WATERMARK_OPACITY));
+            pen.setColor(ChartLook.color("rehearsal.background"));
+            paintAcross(pen, "REHEARSAL", Math.min(getHeight() / 3f, getWidth() / 9f));
+            pen.setComposite(AlphaComposite.SrcOver);
+        }
+        if (drawn != null && drawn.stale()) {
+            pen.setColor(ChartLook.color("alarmText.foreground"));
+            paintAcross(pen, "stale: nothing new", ChartLook.font(1.1f).getSize2D());
+        }
+        pen.dispose();
+    }
+
+    private void paintAcross(Graphics2D pen, String words, float size) {
+        pen.setFont(ChartLook.font(1).deriveFont(Font.BOLD, size));
+        int width = pen.getFontMetrics().stringWidth(words);
+        pen.drawString(words, (getWidth() - width) / 2, (getHeight() + Math.round(size)) / 2 - Math.round(size / 2));
+    }
+}
