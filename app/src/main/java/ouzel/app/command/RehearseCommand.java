@@ -1,0 +1,69 @@
+package ouzel.app.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import ouzel.app.exit.Refusal;
+import ouzel.protocol.session.PairingKey;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Flies a rehearsal: in a window, or whole and at once without one. */
+@Command(
+        name = "rehearse",
+        description = {
+            "Flies a rehearsal with a simulated payload; nothing can move.",
+            "",
+            "With --headless a whole sortie (water, air, soil) is flown without a window in virtual time, its journal"
+                    + " and a table of its samples are written, and each sample is printed in a line.",
+            ""
+        },
+        footerHeading = "%nExample:%n",
+        footer = "  ouzel rehearse --headless --seed 42 --out /tmp/sortie")
+final class RehearseCommand implements Callable<Integer> {
+    private final Programs programs;
+    private final Screens screens;
+    private final Home home;
+
+    @Spec
+    private CommandSpec command;
+
+    @Option(names = "--headless", description = "Without a window, as fast as the computer can.")
+    private boolean headless;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "Seed of all chance: the same seed gives the same sortie. 1 unless given.")
+    private long seed;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Directory for what is written; ~/.ouzel/rehearsals unless given.")
+    private Path out;
+
+    @Option(names = "--site", paramLabel = "NAME", defaultValue = "flooded quarry", description = "Where this is.")
+    private String site;
+
+    RehearseCommand(Programs programs, Screens screens, Home home) {
+        this.programs = programs;
+        this.screens = screens;
+        this.home = home;
+    }
+
+    @Override
+    public Integer call() throws Refusal {
+        Path directory = out == null ? home.journals(true) : out;
+        if (headless) {
+            RehearsalRequest request = new RehearsalRequest(seed, directory, site);
+            return programs.rehearse(request, command.commandLine().getOut()).code();
+        }
+        screens.require("ouzel rehearse --headless --seed " + seed + " --out DIR");
+        DeskRequest request = new DeskRequest(Optional.empty(), PairingKey.rehearsal(), true, seed, directory, site);
+        return programs.desk(request, command.commandLine().getOut()).code();
+    }
+}

@@ -1,0 +1,2 @@
+/** Pairing keys on disk: files that their owner alone can read. */
+package ouzel.app.key;
