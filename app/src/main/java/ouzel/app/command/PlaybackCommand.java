@@ -74,10 +74,11 @@ final class PlaybackCommand implements Callable<Integer> {
         PlaybackFold.Result result = fold();
         PrintWriter out = command.commandLine().getOut();
         List<Sample> samples = result.state().samples();
-        out.println((result.header().rehearsal() ? "REHEARSAL at " : "Sortie at ")
+        PrintWriter err = command.commandLine().getErr();
+        err.println((result.header().rehearsal() ? "REHEARSAL at " : "Sortie at ")
                 + result.state().plan().site() + ", begun " + result.header().created() + ", recorded by version "
                 + result.header().programVersion() + ", " + result.records() + " records.");
-        result.dropped().map(Dropped::sentence).ifPresent(out::println);
+        result.dropped().map(Dropped::sentence).ifPresent(err::println);
         samples.forEach(sample -> out.println(sample.line()));
         if (table != null) {
             write(samples);

@@ -17,8 +17,8 @@ interface Programs {
     /** Runs a simulated payload until the process is told to end. */
     ExitCode payload(PayloadRequest request, PrintWriter out) throws Refusal;
 
-    /** Flies a whole sortie in virtual time. */
-    ExitCode rehearse(RehearsalRequest request, PrintWriter out) throws Refusal;
+    /** Flies whole sorties in virtual time; samples go to {@code out}, all else to {@code err}. */
+    ExitCode rehearse(RehearsalRequest request, PrintWriter out, PrintWriter err) throws Refusal;
 
     /** Shows a journal in a window. */
     ExitCode playback(Path journal, PrintWriter out) throws Refusal;

@@ -99,6 +99,13 @@ final class VirtualFlight implements FrameOut, ScriptedOperator.Hands {
         }
     }
 
+    /** Steps until {@code millis}. */
+    void runTo(long millis) {
+        while (nowMillis < millis) {
+            step();
+        }
+    }
+
     /** The plant tells what each new sample really is. */
     private void tellTruth() {
         List<Sample> samples = console.state().samples();

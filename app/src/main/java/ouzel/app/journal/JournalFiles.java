@@ -68,6 +68,26 @@ public final class JournalFiles {
         return new Opened(Path.of(store.name()), new DirectRecorder(store, failed));
     }
 
+    /**
+     * The journal of a rehearsal that follows from a seed, written by the thread that appends. One that stood there is
+     * replaced: it can be flown again at any time.
+     */
+    public static Opened reproducible(Path file, JournalHeader header, Consumer<String> failed) throws Refusal {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            Files.deleteIfExists(file);
+            FileStore store = FileStore.create(file);
+            begin(store, header);
+            return new Opened(file, new DirectRecorder(store, failed));
+        } catch (IOException trouble) {
+            throw new Refusal(
+                    ExitCode.NOT_WRITABLE,
+                    "The journal " + file + " cannot be made: " + FileTrouble.words(trouble)
+                            + "; name a directory you can write with --out DIR.",
+                    trouble);
+        }
+    }
+
     private static FileStore create(Path directory, JournalHeader header, String site) throws Refusal {
         try {
             Files.createDirectories(directory);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.UIManager;
 import ouzel.app.desk.Conditions;
@@ -92,6 +93,18 @@ public final class DeskWindow {
             map.put(KeyStroke.getKeyStroke("ENTER"), "pressed");
             map.put(KeyStroke.getKeyStroke("released ENTER"), "released");
         }
+    }
+
+    /**
+     * Builds and opens a window on the screen's thread; returns at once. Thread: any.
+     *
+     * @param closed told on the screen's thread once the window has really closed; must not wait
+     */
+    public static void show(DeskFeed feed, Optional<PilotFeed> pilot, TitleFacts facts, Runnable closed) {
+        SwingUtilities.invokeLater(() -> {
+            LightLook.use();
+            new DeskWindow(feed, pilot, facts, closed).open();
+        });
     }
 
     /** Shows the window as large as the screen allows and starts to follow the desk. */

@@ -104,7 +104,7 @@ final class StageLadder extends JComponent {
         }
         pen.setFont(stage.reach() == OrderLine.Reach.AHEAD ? plain : bold);
         FontMetrics metrics = pen.getFontMetrics();
-        float line = (float) (UIScale.scale(14f) + metrics.getAscent());
+        float line = UIScale.scale(14f) + metrics.getAscent();
         pen.drawString(stage.word(), (float) x, line);
         pen.setFont(plain);
         pen.drawString(stage.time(), (float) x, line + metrics.getHeight());

@@ -11,6 +11,7 @@ import ouzel.protocol.frame.FrameParser;
 import ouzel.protocol.message.Capability;
 import ouzel.protocol.message.Downlink;
 import ouzel.protocol.message.Event;
+import ouzel.protocol.message.Sampler;
 import ouzel.protocol.session.NonceSource;
 import ouzel.protocol.session.PairingKey;
 import ouzel.protocol.session.PayloadSession;
@@ -152,6 +153,11 @@ public final class SimulatedPayload {
     /** What really is on board. */
     public Truth truth() {
         return plant.truth();
+    }
+
+    /** True if the container or probe of {@code sampler} has been used and not been changed since. */
+    public boolean isUsed(Sampler sampler) {
+        return memory.use(sampler).isUsed();
     }
 
     /** What is driven now. */

@@ -1,5 +1,8 @@
 package ouzel.simulator.rehearsal;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
  * A place to rehearse at: what the payload meets there.
  *
@@ -24,4 +27,14 @@ public record Site(
     public static final Site REED_BED = new Site("Reed bed inlet", 13, 99_900, 60, 3.5, 0.3);
     /** The closed landfill beside it: a drainage pond, capped ground. */
     public static final Site LANDFILL = new Site("Landfill drain pond", 15, 99_500, 25, 4.5, 1.1);
+
+    /** The sites of the invented campaign, in the order in which they are sampled: cleanest first. */
+    public static final List<Site> CAMPAIGN = List.of(QUARRY, REED_BED, LANDFILL);
+
+    /** The campaign's site of this name, whatever its case. */
+    public static Optional<Site> named(String name) {
+        return CAMPAIGN.stream()
+                .filter(site -> site.name().equalsIgnoreCase(name))
+                .findFirst();
+    }
 }
