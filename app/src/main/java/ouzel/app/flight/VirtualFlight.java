@@ -43,6 +43,7 @@ final class VirtualFlight implements FrameOut, ScriptedOperator.Hands {
     private final FrameParser consoleEar = new FrameParser();
     private final SimulatedPayload payload;
     private final Console console;
+    private final Tap tap;
     private long nowMillis;
 
     /**
@@ -55,18 +56,30 @@ final class VirtualFlight implements FrameOut, ScriptedOperator.Hands {
      */
     record World(PayloadProfile profile, Site site, Weather weather, long seed) {}
 
+    /** Looks at every frame that the console sends, as bytes on the line, and says whether it gets through. */
+    interface Tap {
+        boolean passes(byte[] bytes);
+    }
+
     VirtualFlight(World world, Recorder recorder) {
+        this(world, recorder, PairingKey.rehearsal(), bytes -> true);
+    }
+
+    /** A flight whose console holds {@code consoleKey}, and whose uplink goes through {@code tap}. */
+    VirtualFlight(World world, Recorder recorder, PairingKey consoleKey, Tap tap) {
+        this.tap = tap;
         SplittableRandom chance = new SplittableRandom(world.seed());
         up = new Radio(world.weather(), chance.nextLong());
         down = new Radio(world.weather(), chance.nextLong());
-        PairingKey key = PairingKey.rehearsal();
         SplittableRandom onBoard = chance.split();
         payload = new SimulatedPayload(
-                SimulatedPayload.reference(world.profile(), chance.nextLong(), key, onBoard::nextLong),
+                SimulatedPayload.reference(
+                        world.profile(), chance.nextLong(), PairingKey.rehearsal(), onBoard::nextLong),
                 new Pilot(world.site()));
         Supplier<Bytes> nonces = noncesFrom(chance.split());
         long firstOrderId = chance.nextLong(1, 1L << 31);
-        Setup setup = new Setup(key, 0, nonces, firstOrderId, true, world.site().name());
+        Setup setup = new Setup(
+                consoleKey, 0, nonces, firstOrderId, true, world.site().name());
         console = new Console(setup, this::now, recorder, this, cue -> {});
         console.lineUp("Simulated payload in this program.");
     }
@@ -138,6 +151,12 @@ final class VirtualFlight implements FrameOut, ScriptedOperator.Hands {
         return console.state();
     }
 
+    /** Both directions of the radio change their weather from here on. */
+    void weather(Weather next) {
+        up.weather(next);
+        down.weather(next);
+    }
+
     SimulatedPayload payload() {
         return payload;
     }
@@ -159,7 +178,10 @@ final class VirtualFlight implements FrameOut, ScriptedOperator.Hands {
 
     @Override
     public void send(Frame frame) {
-        up.send(nowMillis, FrameEncoder.encode(frame));
+        byte[] bytes = FrameEncoder.encode(frame);
+        if (tap.passes(bytes)) {
+            up.send(nowMillis, bytes);
+        }
     }
 
     @Override
