@@ -9,7 +9,8 @@ import ouzel.simulator.physics.Pneumatics;
  *
  * <p>The chamber behind the piston fills through the valve and vents when the valve closes. The piston's mass is small
  * against its damping, so its speed follows the sum of forces. The ground resists a new depth with its cone index times
- * the tip's area, and hardly resists a return. Lengths in mm, forces in N, masses in g.
+ * the tip's area, hardly resists a return, and does not resist in a hole already made; lifting off leaves the hole
+ * behind. Lengths in mm, forces in N, masses in g.
  */
 final class Probe {
     /** Parts into which a step is cut while gas flows. */
@@ -77,12 +78,14 @@ final class Probe {
     /** Moves for one step with the valve open or closed. Does next to nothing while the probe rests at home. */
     void step(boolean valveOpen, Surroundings surroundings) {
         supply.warm(surroundings);
+        boolean onGround = surroundings.place() == Surroundings.Place.ON_GROUND;
+        deepest = onGround ? deepest : 0;
         if (!valveOpen && extension <= 0 && Math.abs(chamberPascals) < SETTLED_PASCALS) {
             supply.refillStep();
             settle(surroundings.pressurePascals());
             return;
         }
-        double resistance = surroundings.place() == Surroundings.Place.ON_GROUND
+        double resistance = onGround
                 ? Pneumatics.coneNewtons(surroundings.soilConeIndexMegapascals(), figures.tipMillimetres())
                 : 0;
         for (int part = 0; part < SUBSTEPS; part++) {
@@ -90,7 +93,7 @@ final class Probe {
             supply.refill();
             move(resistance);
         }
-        countStrokes(surroundings.place() == Surroundings.Place.ON_GROUND);
+        countStrokes(onGround);
     }
 
     private void flow(boolean valveOpen, double ambientPascals) {
@@ -132,7 +135,7 @@ final class Probe {
     private void countStrokes(boolean onGround) {
         if (onGround && extension > deepest) {
             double gained = Math.max(0, extension - Math.max(deepest, MOUTH_MILLIMETRES));
-            sampleGrams += gained * figures.coreGramsPerMillimetre();
+            sampleGrams = Math.min(fullTipGrams(), sampleGrams + gained * figures.coreGramsPerMillimetre());
             deepest = extension;
         }
         if (!away && !isHome()) {
@@ -144,8 +147,11 @@ final class Probe {
         if (away && isHome()) {
             away = false;
             strokesCompleted += reachedEnd ? 1 : 0;
-            deepest = 0;
         }
+    }
+
+    private double fullTipGrams() {
+        return (figures.strokeMillimetres() - MOUTH_MILLIMETRES) * figures.coreGramsPerMillimetre();
     }
 
     /** Puts a fresh tip on a probe pushed home by hand. */
