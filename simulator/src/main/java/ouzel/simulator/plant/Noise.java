@@ -47,7 +47,8 @@ final class Noise {
         return (sum - MEAN_OF_FOUR) / DEVIATION_OF_FOUR;
     }
 
-    private static long mixed(long value) {
+    /** The finishing hash of SplitMix64. */
+    static long mixed(long value) {
         long once = (value ^ value >>> 30) * 0xBF58476D1CE4E5B9L;
         long twice = (once ^ once >>> 27) * 0x94D049BB133111EBL;
         return twice ^ twice >>> 31;

@@ -22,8 +22,10 @@ final class SoilValve {
     private static final int SUBSTEPS = 5;
     private static final double SUBSTEP_SECONDS = Plant.STEP_SECONDS / (SAMPLES_PER_STEP * SUBSTEPS);
     private static final double COPPER_PER_KELVIN = 0.00393;
-    private static final double SLUGGISH_FRICTION = 1.25;
-    private static final double SLUGGISH_MASS = 5;
+    /** A sluggish plunger needs this much more pull to start, and drags in proportion to its speed, s. */
+    private static final double SLUGGISH_START = 1.2;
+
+    private static final double SLUGGISH_DRAG_SECONDS = 0.004;
 
     private final PayloadProfile.Valve figures;
     private final Set<Fault> faults;
@@ -78,9 +80,9 @@ final class SoilValve {
 
     private void movePlunger() {
         boolean sluggish = faults.contains(Fault.VALVE_SLUGGISH);
-        double spring = springJoules * (sluggish ? SLUGGISH_FRICTION : 1);
-        double moved = mass * (sluggish ? SLUGGISH_MASS : 1);
-        speed = Math.max(0, speed + (pull(amperes) - spring) / moved * SUBSTEP_SECONDS);
+        double spring = springJoules * (sluggish ? SLUGGISH_START : 1);
+        double drag = sluggish ? springJoules * SLUGGISH_DRAG_SECONDS * speed : 0;
+        speed = Math.max(0, speed + (pull(amperes) - spring - drag) / mass * SUBSTEP_SECONDS);
         place += speed * SUBSTEP_SECONDS;
         if (place >= 1) {
             place = 1;
