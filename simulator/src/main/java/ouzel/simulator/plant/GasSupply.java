@@ -21,7 +21,7 @@ final class GasSupply {
     private static final double WARMING_SECONDS = 150;
     private static final double WARMING = 1 - Math.exp(-Plant.STEP_SECONDS / WARMING_SECONDS);
     /** Flow through the regulator's seat and through a leaking joint, g/s for each Pa. */
-    private static final double SEAT = 5e-6;
+    private static final double SEAT = 1.2e-5;
 
     private static final double JOINT_LEAK = 4e-8;
 

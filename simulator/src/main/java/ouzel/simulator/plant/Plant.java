@@ -82,7 +82,7 @@ public final class Plant {
         return sensors.read(parts, tilt, surroundings, coil);
     }
 
-    /** Fits what a person fits between two draws: a fresh jar and drained tubes, a flat bag, or a tip and a cartridge. */
+    /** Fits what a person fits between draws: a fresh jar and drained tubes, a flat bag, or a tip and a cartridge. */
     public void reload(Sampler sampler) {
         switch (sampler) {
             case WATER -> {

@@ -19,7 +19,7 @@ final class Probe {
     static final double SUBSTEP_SECONDS = Plant.STEP_SECONDS / SUBSTEPS;
 
     /** Flow from line to chamber and from chamber to the open, g/s for each Pa. */
-    private static final double VALVE = 9e-6;
+    private static final double VALVE = 2e-5;
 
     private static final double VENT = 5e-6;
     private static final double HOME_MILLIMETRES = 1.5;

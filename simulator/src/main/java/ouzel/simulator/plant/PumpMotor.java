@@ -3,9 +3,9 @@ package ouzel.simulator.plant;
 /**
  * A brushed motor with its pump's load.
  *
- * <p>The armature's own time constant, about a millisecond, is shorter than a step and left out; the rotor's is kept, so
- * that switching on shows an inrush of volts / ohms that dies away as the motor gains speed. The load is partly constant
- * and partly grows with speed; back pressure adds to it. The current pulses once a turn, as a diaphragm pump's does.
+ * <p>The armature's own time constant, about 1 ms, is shorter than a step and left out; the rotor's is kept, so that
+ * switching on shows an inrush of volts / ohms that dies away as the motor gains speed. The load is partly constant and
+ * partly grows with speed; back pressure adds to it. The current pulses once a turn, as a diaphragm pump's does.
  */
 final class PumpMotor {
     private static final double STEP_SECONDS = Plant.STEP_SECONDS;

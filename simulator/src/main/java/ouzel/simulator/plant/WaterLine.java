@@ -5,7 +5,7 @@ import java.util.Set;
 /**
  * The water sampler from intake to jar: suction tube, pump, delivery tube.
  *
- * <p>The pump turns from the first moment, yet no water reaches the jar before both tubes are full: first the pump draws
+ * <p>The pump turns at once, yet no water reaches the jar before both tubes are full: first the pump draws
  * air (low current, low ripple), then water (higher current, higher ripple), and one delivery tube later the jar fills.
  * An intake that comes out of the water sends a slug of air the same way.
  */
@@ -22,7 +22,7 @@ final class WaterLine {
     /** A kinked tube swells: pressure gained for each mL pushed in, and the load of a pump at its stall pressure. */
     private static final double KINK_PASCALS_PER_MILLILITRE = 25_000;
 
-    private static final double STALL_LOAD = 1.1;
+    private static final double STALL_LOAD = 3;
     private static final double RELIEF = Math.exp(-Plant.STEP_SECONDS / 0.3);
     private static final double CHAMBER = 1 - Math.exp(-Plant.STEP_SECONDS / CHAMBER_SECONDS);
 

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 final class BuoyancyTest {
-    /** Box of 20 m by 8 m at 2 m draught in sea water of 1 025 kg/m3: 328 t, BM 2.667 m (worked example, recomputed). */
+    /** Box of 20 m by 8 m at 2 m draught in sea water of 1 025 kg/m3: 328 t, BM 2.667 m (recomputed). */
     @Test
     void aBoxDisplacesItsWeight() {
         assertThat(Buoyancy.draughtMetres(328_000, 1_025, 160)).isCloseTo(2, within(1e-9));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,19 +15,20 @@ final class GasVolumeTest {
     /** Ideal gas law, recomputed; the names of the conditions are from memory. */
     @ParameterizedTest
     @CsvSource({
-        "0.5, 30, 100000, 0.485323, 0.477184, 0.469045, 0.444628, 0.450520",
-        "0.5, 5, 84556.0, 0.447253, 0.439753, 0.432252, 0.409751, 0.415180",
-        "1.0, 20, 95461, 0.958196, 0.942127, 0.926058, 0.877851, 0.889482",
-        "0.5, -10, 70108.5, 0.391972, 0.385399, 0.378826, 0.359105, 0.363864",
-        "2.0, 35, 101325, 1.935097, 1.902645, 1.870193, 1.772838, 1.796328"
+        "0.5, 30, 100000, 0.485323 0.477184 0.469045 0.444628 0.450520",
+        "0.5, 5, 84556.0, 0.447253 0.439753 0.432252 0.409751 0.415180",
+        "1.0, 20, 95461, 0.958196 0.942127 0.926058 0.877851 0.889482",
+        "0.5, -10, 70108.5, 0.391972 0.385399 0.378826 0.359105 0.363864",
+        "2.0, 35, 101325, 1.935097 1.902645 1.870193 1.772838 1.796328"
     })
-    void carriesVolumesToEveryReference(
-            double volume, double celsius, double pascals, double a, double b, double c, double d, double e) {
-        double[] expected = {a, b, c, d, e};
+    void carriesVolumesToEveryReference(double volume, double celsius, double pascals, String expected) {
+        double[] volumes = Arrays.stream(expected.split(" "))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
         for (Reference reference : Reference.values()) {
             assertThat(GasVolume.at(reference, volume, celsius, pascals))
                     .as(reference.words())
-                    .isCloseTo(expected[reference.ordinal()], withinPercentage(1e-3));
+                    .isCloseTo(volumes[reference.ordinal()], withinPercentage(1e-3));
         }
     }
 

@@ -17,9 +17,9 @@ final class GasSupplyTest {
     private final GasSupply supply = new GasSupply(small, EnumSet.noneOf(Fault.class), ROOM);
 
     /**
-     * Adiabatic draw of saturated vapour from 20 °C, 16 g in 21.333 mL with 45 g of steel, by the full equation of state
-     * of Span and Wagner 1996: 16.6 °C after 1 g, 12.9 °C after 2 g, 4.3 °C after 4 g. The plant takes the liquid's heat
-     * capacity as constant, so the drop is held to a quarter only.
+     * Adiabatic draw of vapour from 20 °C, 16 g in 21.333 mL with 45 g of steel, by the full equation of state
+     * of Span and Wagner 1996: 16.6 °C after 1 g, 12.9 °C after 2 g, 4.3 °C after 4 g. The plant takes the
+     * liquid's heat capacity as constant, so the drop is held to a quarter only.
      */
     @ParameterizedTest
     @CsvSource({"1, 16.6", "2, 12.9", "4, 4.3"})

@@ -88,7 +88,7 @@ final class WaterSignatureTest {
         List<Sensed> sensed = rig.run(Rig.WATER, Rig.AFLOAT, 3_000);
 
         assertThat(sensed)
-                .allSatisfy(step -> assertThat(step.waterPumpMilliamps()).isLessThan(35));
+                .allSatisfy(step -> assertThat(step.waterPumpMilliamps()).isLessThan(20));
         assertThat(rig.plant.truth().water().drawnMillilitres()).isZero();
         assertThat(rig.plant.truth().water().onMillis()).isEqualTo(3_000);
     }
