@@ -1,5 +1,7 @@
 package ouzel.simulator.plant;
 
+import java.util.Set;
+
 /**
  * The payload's own lithium pack: open voltage by charge, a resistance that grows in the cold, and a slow part of the
  * sag that comes and goes over seconds.
@@ -16,14 +18,18 @@ final class BatteryPack {
 
     private static final double AMPERE_SECONDS_PER_MILLIAMPHOUR = 3.6;
 
+    private static final double WORN = 4;
+
     private final PayloadProfile.Pack figures;
+    private final Set<Fault> faults;
     private double milliampHours;
     private double slowVolts;
     private double volts;
     private double amperes;
 
-    BatteryPack(PayloadProfile.Pack figures) {
+    BatteryPack(PayloadProfile.Pack figures, Set<Fault> faults) {
         this.figures = figures;
+        this.faults = faults;
         this.milliampHours = figures.milliampHours() * figures.startCharge();
         this.volts = openVolts();
     }
@@ -33,7 +39,7 @@ final class BatteryPack {
         amperes = drawn;
         milliampHours = Math.max(0, milliampHours - drawn * Plant.STEP_SECONDS / AMPERE_SECONDS_PER_MILLIAMPHOUR);
         double cold = 1 + COLD_PER_KELVIN * Math.max(0, 20 - celsius);
-        double ohms = figures.ohms() * cold;
+        double ohms = figures.ohms() * cold * (faults.contains(Fault.PACK_WORN) ? WORN : 1);
         slowVolts += (drawn * ohms * SLOW_SHARE - slowVolts) * SLOW;
         volts = Math.max(0, openVolts() - drawn * ohms - slowVolts);
     }

@@ -24,6 +24,8 @@ final class GasSupply {
     private static final double SEAT = 1.2e-5;
 
     private static final double JOINT_LEAK = 4e-8;
+    /** The line's relief valve opens at this share of the regulated pressure, as when the sun warms a closed line. */
+    private static final double RELIEF_SHARE = 1.2;
 
     private final PayloadProfile.Gas figures;
     private final Set<Fault> faults;
@@ -72,6 +74,16 @@ final class GasSupply {
             updateCurves();
         }
         updateLine();
+        relieve();
+    }
+
+    private void relieve() {
+        double excess = linePascals - RELIEF_SHARE * figures.regulatedKilopascals() * 1_000;
+        if (excess > 0) {
+            double lost = excess * SEAT * Plant.STEP_SECONDS;
+            leakedGrams += lost;
+            give(lost);
+        }
     }
 
     /** Refills the line for a whole step in which no gas is drawn. */
@@ -169,6 +181,10 @@ final class GasSupply {
 
     double leakedGrams() {
         return leakedGrams;
+    }
+
+    double ambientPascals() {
+        return ambientPascals;
     }
 
     double kelvin() {

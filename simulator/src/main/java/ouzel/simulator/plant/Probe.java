@@ -154,8 +154,12 @@ final class Probe {
         return (figures.strokeMillimetres() - MOUTH_MILLIMETRES) * figures.coreGramsPerMillimetre();
     }
 
-    /** Puts a fresh tip on a probe pushed home by hand. */
+    /** Puts a fresh tip on a probe vented and pushed home by hand. */
     void replaceTip() {
+        double resting = restingGrams(supply.ambientPascals());
+        ventedGrams += chamberGrams - resting;
+        chamberGrams = resting;
+        chamberPascals = 0;
         extension = 0;
         deepest = 0;
         sampleGrams = 0;

@@ -22,6 +22,9 @@ final class SoilValve {
     private static final int SUBSTEPS = 5;
     private static final double SUBSTEP_SECONDS = Plant.STEP_SECONDS / (SAMPLES_PER_STEP * SUBSTEPS);
     private static final double COPPER_PER_KELVIN = 0.00393;
+    /** Share of the coil's resistance left between shorted turns. */
+    private static final double SHORTED = 0.12;
+
     /** A sluggish plunger needs this much more pull to start, and drags in proportion to its speed, s. */
     private static final double SLUGGISH_START = 1.2;
 
@@ -58,6 +61,9 @@ final class SoilValve {
     List<Integer> energise(double volts, double celsius) {
         energisedSteps++;
         double ohms = figures.ohms() * (1 + COPPER_PER_KELVIN * (celsius - 20));
+        if (faults.contains(Fault.COIL_SHORTED)) {
+            ohms *= SHORTED;
+        }
         double applied = faults.contains(Fault.COIL_OPEN) ? 0 : volts;
         List<Integer> samples = new ArrayList<>(SAMPLES_PER_STEP);
         for (int sample = 0; sample < SAMPLES_PER_STEP; sample++) {
@@ -73,7 +79,8 @@ final class SoilValve {
         double henries = figures.restHenries() + slope * place;
         double motional = amperes * slope * speed;
         amperes = Math.max(0, amperes + (volts - ohms * amperes - motional) / henries * SUBSTEP_SECONDS);
-        if (place < 1 && !faults.contains(Fault.VALVE_STUCK)) {
+        boolean held = faults.contains(Fault.VALVE_STUCK) || faults.contains(Fault.COIL_SHORTED);
+        if (place < 1 && !held) {
             movePlunger();
         }
     }

@@ -23,6 +23,11 @@ final class WaterLine {
     private static final double KINK_PASCALS_PER_MILLILITRE = 25_000;
 
     private static final double STALL_LOAD = 3;
+    /** What an airlock leaves of the flow, and how it breathes: share of the load, and turns of its phase in a step. */
+    private static final double AIRLOCK_FLOW = 0.02;
+
+    private static final double BREATH = 0.07;
+    private static final double BREATH_RADIANS = 2 * Math.PI * Plant.STEP_SECONDS / 1.3;
     private static final double RELIEF = Math.exp(-Plant.STEP_SECONDS / 0.3);
     private static final double CHAMBER = 1 - Math.exp(-Plant.STEP_SECONDS / CHAMBER_SECONDS);
 
@@ -37,6 +42,7 @@ final class WaterLine {
     private double kinkPascals;
     private double drawnMillilitres;
     private double leakedMillilitres;
+    private boolean airlocked;
     private long onSteps;
 
     WaterLine(PayloadProfile profile, Jar jar, Set<Fault> faults, Noise noise) {
@@ -58,6 +64,7 @@ final class WaterLine {
     void step(double volts, boolean intakeWet) {
         boolean open = faults.contains(Fault.WATER_PUMP_OPEN);
         boolean inletBlocked = faults.contains(Fault.WATER_INLET_BLOCKED);
+        airlocked = faults.contains(Fault.WATER_AIRLOCK);
         onSteps += volts > 0 ? 1 : 0;
         motor.step(
                 open ? 0 : volts, load(inletBlocked), ripple(inletBlocked), faults.contains(Fault.WATER_PUMP_JAMMED));
@@ -68,13 +75,14 @@ final class WaterLine {
             kinkPascals *= RELIEF;
             move(moved, intakeWet);
         }
-        wetInPump += (suction.wetAtExit() - wetInPump) * CHAMBER;
+        wetInPump += ((airlocked ? 0 : suction.wetAtExit()) - wetInPump) * CHAMBER;
     }
 
     private double load(boolean inletBlocked) {
         double load = pump.dryAmperes() + (pump.loadedAmperes() - pump.dryAmperes()) * wetInPump;
         double pressed = 1 + STALL_LOAD * Math.min(1, kinkPascals / pump.stallPascals());
-        return load * pressed * (inletBlocked ? BLOCKED_LOAD : 1);
+        double breath = airlocked ? 1 + BREATH * Math.sin(onSteps * BREATH_RADIANS) : 1;
+        return load * pressed * breath * (inletBlocked ? BLOCKED_LOAD : 1);
     }
 
     private double ripple(boolean inletBlocked) {
@@ -85,7 +93,8 @@ final class WaterLine {
     private double moved(boolean inletBlocked) {
         double slip = AIR_SLIP + (1 - AIR_SLIP) * wetInPump;
         double back = (figures.liftPascals() * wetInPump + kinkPascals) / pump.stallPascals();
-        double flow = motor.freeMillilitres() * slip * Math.max(0, 1 - back);
+        double locked = airlocked ? AIRLOCK_FLOW : 1;
+        double flow = locked * motor.freeMillilitres() * slip * Math.max(0, 1 - back);
         return inletBlocked ? flow * BLOCKED_FLOW : flow;
     }
 

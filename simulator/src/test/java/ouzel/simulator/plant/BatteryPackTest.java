@@ -3,11 +3,13 @@ package ouzel.simulator.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
 
 final class BatteryPackTest {
     private final PayloadProfile.Pack figures = new PayloadProfile.Pack(3, 1_800, 0.075, 1, 0.1);
-    private final BatteryPack pack = new BatteryPack(figures);
+    private final EnumSet<Fault> faults = EnumSet.noneOf(Fault.class);
+    private final BatteryPack pack = new BatteryPack(figures, faults);
 
     /** Charge is current times time: 1.8 A for 20 min is 600 mAh. */
     @Test
@@ -35,6 +37,15 @@ final class BatteryPackTest {
         run(4, -25, 10);
 
         assertThat(open - pack.volts()).isCloseTo(0.60, within(0.02));
+    }
+
+    @Test
+    void aWornPackSagsFourTimesAsMuch() {
+        faults.add(Fault.PACK_WORN);
+        double open = pack.volts();
+        run(4, 20, 10);
+
+        assertThat(open - pack.volts()).isCloseTo(1.20, within(0.01));
     }
 
     @Test

@@ -51,6 +51,16 @@ final class SoilSignatureTest {
     }
 
     @Test
+    void aShortedCoilDrivesTheSensorToItsEndAndMovesNothing() {
+        Rig rig = new Rig(1, Fault.COIL_SHORTED);
+        List<Integer> milliamps = Rig.waveform(rig.run(Rig.VALVE, Rig.ON_GROUND, 100));
+
+        assertThat(milliamps.get(199)).isEqualTo(1_000);
+        assertThat(rig.plant.truth().power().amperes()).isGreaterThan(2);
+        assertThat(rig.plant.truth().soil().valveOpenings()).isZero();
+    }
+
+    @Test
     void theWaveformIsEmptyWhileTheCoilIsOff() {
         assertThat(new Rig(1).run(Outputs.OFF, Rig.ON_GROUND, 50))
                 .allSatisfy(step -> assertThat(step.valveMilliamps()).isEmpty());

@@ -82,6 +82,21 @@ final class WaterSignatureTest {
     }
 
     @Test
+    void anAirlockFallsToTheDryCurrentAndBreathesSlowly() {
+        Rig rig = new Rig(3).primed();
+        double healthy = mean(settled(rig, Rig.AFLOAT));
+        double drawn = rig.plant.truth().water().drawnMillilitres();
+        rig.plant.fault(Fault.WATER_AIRLOCK);
+        List<Sensed> locked = settled(rig, Rig.AFLOAT);
+
+        assertThat(mean(locked) / healthy).isBetween(0.5, 0.75);
+        assertThat(Rig.mean(locked.subList(0, 65), Sensed::waterPumpMilliamps)
+                        - Rig.mean(locked.subList(65, 130), Sensed::waterPumpMilliamps))
+                .isNotCloseTo(0, within(15.0));
+        assertThat(rig.plant.truth().water().drawnMillilitres() - drawn).isLessThan(3);
+    }
+
+    @Test
     void anOpenWireReadsNothingAndPumpsNothing() {
         Rig rig = new Rig(2, Fault.WATER_PUMP_OPEN);
 
