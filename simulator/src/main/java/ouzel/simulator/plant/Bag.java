@@ -13,10 +13,11 @@ final class Bag {
     private static final double REFERENCE_PASCALS = 101_325;
     private static final double REFERENCE_KELVIN = 293.15;
     private static final double ZERO_CELSIUS = 273.15;
-    /** Flow through a torn seam, a hole and a sound seam, mL/s for each Pa. */
+    /** Flow through a torn seam, mL/s for each Pa. */
     private static final double TEAR = 0.5;
-
+    /** The same through a hole. */
     private static final double HOLE = 0.02;
+    /** The same through a sound seam. */
     private static final double SEAM = 2e-6;
 
     private final PayloadProfile.AirSampler figures;

@@ -10,7 +10,9 @@ final class BatteryPack {
     /** Open voltage of a cell at every tenth of its charge, V; a usual shape, not any cell's data sheet. */
     private static final double[] OPEN_VOLTS = {3.30, 3.60, 3.69, 3.73, 3.77, 3.81, 3.86, 3.93, 4.00, 4.08, 4.18};
 
+    /** Slow part of the sag over the quick part. */
     private static final double SLOW_SHARE = 0.5;
+
     private static final double SLOW_SECONDS = 9;
     private static final double SLOW = 1 - Math.exp(-Plant.STEP_SECONDS / SLOW_SECONDS);
     /** Resistance grows by this share for every degree below 20. */
@@ -18,6 +20,7 @@ final class BatteryPack {
 
     private static final double AMPERE_SECONDS_PER_MILLIAMPHOUR = 3.6;
 
+    /** A worn pack's resistance over a sound one's. */
     private static final double WORN = 4;
 
     private final PayloadProfile.Pack figures;

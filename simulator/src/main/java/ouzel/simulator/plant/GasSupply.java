@@ -15,14 +15,17 @@ final class GasSupply {
     /** The curves end here; a warmer cartridge is treated as if it were at this temperature. */
     private static final double WARMEST_KELVIN = 303.6;
 
+    /** The virial coefficient's table starts here. */
     private static final double COLDEST_KELVIN = 253.15;
+    /** Of the liquid at 0 °C and a little above; it grows towards the critical point. */
     private static final double LIQUID_JOULES_PER_GRAM_KELVIN = 2.6;
+
     private static final double STEEL_JOULES_PER_GRAM_KELVIN = 0.49;
     private static final double WARMING_SECONDS = 150;
     private static final double WARMING = 1 - Math.exp(-Plant.STEP_SECONDS / WARMING_SECONDS);
-    /** Flow through the regulator's seat and through a leaking joint, g/s for each Pa. */
+    /** Flow through the regulator's seat, g/s for each Pa. */
     private static final double SEAT = 1.2e-5;
-
+    /** Flow through a leaking joint, g/s for each Pa. */
     private static final double JOINT_LEAK = 4e-8;
     /** The line's relief valve opens at this share of the regulated pressure, as when the sun warms a closed line. */
     private static final double RELIEF_SHARE = 1.2;

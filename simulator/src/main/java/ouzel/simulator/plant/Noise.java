@@ -11,9 +11,9 @@ final class Noise {
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
     private static final double UNIT = 0x1.0p-53;
     private static final int SIXTEEN_BITS = 0xFFFF;
-    /** Mean and deviation of the sum of four uniform 16-bit numbers; each varies by a twelfth of its range squared. */
+    /** Mean of the sum of four uniform 16-bit numbers. */
     private static final double MEAN_OF_FOUR = 2.0 * SIXTEEN_BITS;
-
+    /** Its standard deviation; the variance of one is a twelfth of its range squared. */
     private static final double DEVIATION_OF_FOUR = Math.sqrt(4.0 / 12) * (SIXTEEN_BITS + 1.0);
 
     private long state;

@@ -18,10 +18,11 @@ final class Probe {
     /** Length of one part, s. */
     static final double SUBSTEP_SECONDS = Plant.STEP_SECONDS / SUBSTEPS;
 
-    /** Flow from line to chamber and from chamber to the open, g/s for each Pa. */
+    /** Flow from line to chamber, g/s for each Pa. */
     private static final double VALVE = 2e-5;
-
+    /** Flow from chamber to the open, g/s for each Pa. */
     private static final double VENT = 5e-6;
+    /** The home switch is closed this far out. */
     private static final double HOME_MILLIMETRES = 1.5;
     /** Depth over which the tip's cone comes to bear. */
     private static final double CONE_MILLIMETRES = 8;
@@ -29,10 +30,9 @@ final class Probe {
     private static final double COMPLETE_SHARE = 0.97;
     /** The tip's mouth passes the crust before soil enters. */
     private static final double MOUTH_MILLIMETRES = 15;
-
     /** Below this the chamber counts as vented, Pa. */
     private static final double SETTLED_PASCALS = 50;
-
+    /** The ground's hold on a returning probe, as a share of its resistance. */
     private static final double WITHDRAWAL_SHARE = 0.03;
 
     private final PayloadProfile.Probe figures;

@@ -12,11 +12,13 @@ final class PumpMotor {
     /** Share of the load that does not depend on speed. */
     private static final double CONSTANT_SHARE = 0.6;
 
+    /** Time constant of the run-down. */
     private static final double COASTING_SECONDS = 0.06;
-    private static final double TURN = 2 * Math.PI;
-    /** Relative drift of flow with the seat of the flaps: size, and time over which it wanders. */
-    private static final double WANDER = 0.01;
 
+    private static final double TURN = 2 * Math.PI;
+    /** Relative drift of the flow with the seat of the flaps, standard deviation. */
+    private static final double WANDER = 0.01;
+    /** Time over which it wanders. */
     private static final double WANDER_SECONDS = 1.5;
 
     private final PayloadProfile.Pump figures;

@@ -12,22 +12,23 @@ import java.util.Set;
  * slower. A plunger that does not move shows no dip. The plunger's place runs from 0 (rest) to 1 (seated):
  *
  * <pre>
- *   V = R i + L(x) di/dt + i L' dx/dt,   m d2x/dt2 = i2 L' / 2 - spring
+ *   V = R i + L(x) di/dt + i L' dx/dt,   m x'' = i^2 L' / 2 - spring
  * </pre>
  */
 final class SoilValve {
     /** Samples of the coil current in one step: 2 000 a second. */
     static final int SAMPLES_PER_STEP = 20;
 
+    /** Parts of a sample, each 0.1 ms: a twentieth of the shortest time constant. */
     private static final int SUBSTEPS = 5;
+
     private static final double SUBSTEP_SECONDS = Plant.STEP_SECONDS / (SAMPLES_PER_STEP * SUBSTEPS);
     private static final double COPPER_PER_KELVIN = 0.00393;
     /** Share of the coil's resistance left between shorted turns. */
     private static final double SHORTED = 0.12;
-
-    /** A sluggish plunger needs this much more pull to start, and drags in proportion to its speed, s. */
+    /** Pull that a sluggish plunger needs to start, over a healthy one's. */
     private static final double SLUGGISH_START = 1.2;
-
+    /** Its drag: at one travel in this time it takes the whole of the spring's pull, s. */
     private static final double SLUGGISH_DRAG_SECONDS = 0.004;
 
     private final PayloadProfile.Valve figures;

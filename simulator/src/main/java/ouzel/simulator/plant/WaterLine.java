@@ -15,20 +15,26 @@ final class WaterLine {
     /** Time in which the load follows what is in the pump's chambers. */
     private static final double CHAMBER_SECONDS = 0.08;
 
+    /** What weed over the intake does to flow, load and ripple. */
     private static final double BLOCKED_FLOW = 0.04;
+
     private static final double BLOCKED_LOAD = 1.25;
     private static final double BLOCKED_RIPPLE = 1.7;
+    /** Share of the flow lost at a leaking joint. */
     private static final double LEAK_SHARE = 0.35;
-    /** A kinked tube swells: pressure gained for each mL pushed in, and the load of a pump at its stall pressure. */
+    /** A kinked tube swells: pressure gained for each mL pushed in. */
     private static final double KINK_PASCALS_PER_MILLILITRE = 25_000;
-
+    /** Load at the stall pressure on top of the usual one, as a multiple of it. */
     private static final double STALL_LOAD = 3;
-    /** What an airlock leaves of the flow, and how it breathes: share of the load, and turns of its phase in a step. */
+    /** Share that an airlock leaves of the flow. */
     private static final double AIRLOCK_FLOW = 0.02;
-
+    /** How it breathes: share of the load, once in 1.3 s. */
     private static final double BREATH = 0.07;
+
     private static final double BREATH_RADIANS = 2 * Math.PI * Plant.STEP_SECONDS / 1.3;
+    /** What is left in a step of the pressure behind a kink once it opens. */
     private static final double RELIEF = Math.exp(-Plant.STEP_SECONDS / 0.3);
+
     private static final double CHAMBER = 1 - Math.exp(-Plant.STEP_SECONDS / CHAMBER_SECONDS);
 
     private final PayloadProfile.Pump pump;
