@@ -26,7 +26,7 @@ public final class Buoyancy {
         return draughtMetres(kilograms, density, count * Math.PI / 4 * diameterMetres * diameterMetres);
     }
 
-    /** Height in m of the metacentre over the centre of buoyancy: second moment of the waterplane, m4, by volume, m3. */
+    /** Height in m of the metacentre over the centre of buoyancy: waterplane's second moment, m4, by volume, m3. */
     public static double metacentricRadiusMetres(double secondMoment, double displacedCubicMetres) {
         return Checks.positive("secondMoment", secondMoment) / Checks.positive("displaced", displacedCubicMetres);
     }

@@ -1,8 +1,8 @@
 package ouzel.simulator.physics;
 
 /**
- * A coil whose plunger does not move: current rises and falls with the time constant L/R. Source: any text on electrical
- * circuits.
+ * A coil whose plunger does not move: current rises and falls with the time constant L/R. Source: any text on
+ * electrical circuits.
  *
  * @param ohms resistance, above 0
  * @param henries inductance, above 0

@@ -1,7 +1,7 @@
 package ouzel.simulator.physics;
 
 /**
- * A permanent-magnet brushed motor at rest in its electrical transients: {@code V = R I + k w}, {@code T = k I}. Source:
+ * A permanent-magnet brushed motor after its electrical transients: {@code V = R I + k w}, {@code T = k I}. Source:
  * any text on electrical machines.
  *
  * @param ohms armature resistance, above 0

@@ -35,7 +35,7 @@ public final class Pneumatics {
     }
 
     /**
-     * Mass in g of the carbon dioxide that fills {@code millilitres} at a pressure over 101.325 kPa; real gas, so 3 to 6
+     * Mass in g of carbon dioxide that fills {@code millilitres} at a pressure over 101.325 kPa; real gas, so 3 to 6
      * % more than the ideal gas law says at 600 to 900 kPa.
      */
     public static double carbonDioxideGrams(double millilitres, double gaugeKilopascals, double kelvin) {
@@ -45,7 +45,7 @@ public final class Pneumatics {
     }
 
     /**
-     * Force in N on a cone driven into ground of the given cone index, 0 to 20 MPa: index times base area. Source of the
+     * Force in N on a cone driven into ground of a cone index, 0 to 20 MPa: index times base area. Source of the
      * index: ASABE S313.3, soil cone penetrometer.
      */
     public static double coneNewtons(double coneIndexMegapascals, double baseMillimetres) {

@@ -16,4 +16,9 @@ public record PumpCurve(double freeFlow, double stallPressure) {
     public double flow(double backPressure) {
         return freeFlow * Math.max(0, 1 - backPressure / stallPressure);
     }
+
+    /** Mean flow in L/min that filled {@code millilitres} in {@code seconds}. */
+    public static double meanLitresPerMinute(double millilitres, double seconds) {
+        return Checks.notNegative("millilitres", millilitres) / Checks.positive("seconds", seconds) * 0.06;
+    }
 }

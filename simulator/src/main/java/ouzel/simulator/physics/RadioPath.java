@@ -7,7 +7,7 @@ public final class RadioPath {
     private RadioPath() {}
 
     /**
-     * Loss in dB between two isotropic antennas in free space: {@code 20 log10(4 pi d / lambda)}. Source: ITU-R P.525-5,
+     * Loss in dB between isotropic antennas in free space: {@code 20 log10(4 pi d / lambda)}. Source: ITU-R P.525-5,
      * equation 5. Not for distances within a few wavelengths.
      */
     public static double freeSpaceLossDecibels(double megahertz, double metres) {

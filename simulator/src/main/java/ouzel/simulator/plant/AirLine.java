@@ -6,11 +6,14 @@ import java.util.Set;
 final class AirLine {
     /** Volume between pump and bag valve, mL. */
     private static final double TUBE_MILLILITRES = 14;
-    /** Share of the tube's pressure that flows back through pump and sensor in a step. */
+    /** Share of the tube's pressure that is still there after a step; the rest leaks back through the pump's flaps. */
     private static final double TUBE_KEPT = Math.exp(-Plant.STEP_SECONDS / 2.5);
 
+    /** Load at the stall pressure on top of the usual one, as a multiple of it. */
     private static final double STALL_LOAD = 0.9;
+    /** Load of a pump that blows into the open. */
     private static final double UNLOADED = 0.82;
+    /** Load of a pump that drinks. */
     private static final double WATER_LOAD = 1.8;
     /** Pressure lost in the bag's fitting at full flow, Pa. */
     private static final double FITTING_PASCALS = 60;

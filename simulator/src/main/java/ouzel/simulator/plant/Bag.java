@@ -13,9 +13,11 @@ final class Bag {
     private static final double REFERENCE_PASCALS = 101_325;
     private static final double REFERENCE_KELVIN = 293.15;
     private static final double ZERO_CELSIUS = 273.15;
-    /** Flow through a hole and through a sound seam, mL/s for each Pa. */
+    /** Flow through a torn seam, mL/s for each Pa. */
+    private static final double TEAR = 0.5;
+    /** The same through a hole. */
     private static final double HOLE = 0.02;
-
+    /** The same through a sound seam. */
     private static final double SEAM = 2e-6;
 
     private final PayloadProfile.AirSampler figures;
@@ -43,8 +45,14 @@ final class Bag {
         double slack = figures.slackPascals() * Math.min(1, millilitres / figures.bagMillilitres());
         pascals = slack + Math.max(0, excess) * figures.stiffnessPascalsPerMillilitre();
         burst |= pascals > figures.burstPascals();
-        double leak = pascals * (burst || faults.contains(Fault.BAG_LEAK) ? HOLE : SEAM) * Plant.STEP_SECONDS;
-        referenceMillilitres = Math.max(0, referenceMillilitres - leak * scale);
+        referenceMillilitres = Math.max(0, referenceMillilitres - pascals * conductance() * Plant.STEP_SECONDS * scale);
+    }
+
+    private double conductance() {
+        if (burst) {
+            return TEAR;
+        }
+        return faults.contains(Fault.BAG_LEAK) ? HOLE : SEAM;
     }
 
     private static double toReference(double ambientPascals, double celsius) {

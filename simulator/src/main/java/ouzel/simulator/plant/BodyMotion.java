@@ -5,15 +5,18 @@ final class BodyMotion {
     private static final double SWAY_SECONDS = 0.7;
     private static final double SWAY_KEPT = Math.exp(-Plant.STEP_SECONDS / SWAY_SECONDS);
     private static final double SWAY_ADDED = Math.sqrt(1 - SWAY_KEPT * SWAY_KEPT);
-    /** Degrees of sway and millimetres of heave, root mean square, for each mg of waves. */
+    /** Degrees of sway, root mean square, for each mg of waves. */
     private static final double DEGREES_PER_MILLIGEE = 0.012;
-
+    /** Millimetres of heave, root mean square, for each mg of waves. */
     private static final double MILLIMETRES_PER_MILLIGEE = 0.25;
+    /** What the sensor shows when all is still. */
     private static final double FLOOR_MILLIGEES = 6;
+
     private static final double ROTOR_MILLIGEES = 320;
     private static final double WATER_PUMP_MILLIGEES = 14;
     private static final double AIR_PUMP_MILLIGEES = 6;
     private static final double STROKE_MILLIGEES = 140;
+    /** Part of a change that shows in a step: the sensor's mean runs over about a second. */
     private static final double SECOND = 1 - Math.exp(-Plant.STEP_SECONDS / 0.4);
 
     private final Noise noise;

@@ -8,6 +8,8 @@ public enum Fault {
     WATER_INLET_BLOCKED,
     /** The tube to the jar is kinked: pressure climbs until the water pump stalls. */
     WATER_OUTLET_BLOCKED,
+    /** Air is trapped in the water pump: it turns, breathes slowly and moves next to nothing. */
+    WATER_AIRLOCK,
     /** A wire of the water pump is open. */
     WATER_PUMP_OPEN,
     /** The water pump's shaft is held. */
@@ -32,12 +34,16 @@ public enum Fault {
     VALVE_SLUGGISH,
     /** The soil valve's coil is open. */
     COIL_OPEN,
+    /** Turns of the soil valve's coil are shorted: much current, no pull. */
+    COIL_SHORTED,
     /** The probe stays where it is once it is out. */
     PROBE_STUCK_OUT,
     /** The line between regulator and valve leaks. */
     GAS_LEAK,
     /** Water stands in the electronics bay. */
     BAY_WET,
+    /** The pack is worn: four times its resistance. */
+    PACK_WORN,
     /** The tilt sensor repeats its last value. */
     TILT_FROZEN
 }

@@ -15,15 +15,20 @@ final class GasSupply {
     /** The curves end here; a warmer cartridge is treated as if it were at this temperature. */
     private static final double WARMEST_KELVIN = 303.6;
 
+    /** The virial coefficient's table starts here. */
     private static final double COLDEST_KELVIN = 253.15;
+    /** Of the liquid at 0 °C and a little above; it grows towards the critical point. */
     private static final double LIQUID_JOULES_PER_GRAM_KELVIN = 2.6;
+
     private static final double STEEL_JOULES_PER_GRAM_KELVIN = 0.49;
     private static final double WARMING_SECONDS = 150;
     private static final double WARMING = 1 - Math.exp(-Plant.STEP_SECONDS / WARMING_SECONDS);
-    /** Flow through the regulator's seat and through a leaking joint, g/s for each Pa. */
-    private static final double SEAT = 5e-6;
-
+    /** Flow through the regulator's seat, g/s for each Pa. */
+    private static final double SEAT = 1.2e-5;
+    /** Flow through a leaking joint, g/s for each Pa. */
     private static final double JOINT_LEAK = 4e-8;
+    /** The line's relief valve opens at this share of the regulated pressure, as when the sun warms a closed line. */
+    private static final double RELIEF_SHARE = 1.2;
 
     private final PayloadProfile.Gas figures;
     private final Set<Fault> faults;
@@ -72,6 +77,16 @@ final class GasSupply {
             updateCurves();
         }
         updateLine();
+        relieve();
+    }
+
+    private void relieve() {
+        double excess = linePascals - RELIEF_SHARE * figures.regulatedKilopascals() * 1_000;
+        if (excess > 0) {
+            double lost = excess * SEAT * Plant.STEP_SECONDS;
+            leakedGrams += lost;
+            give(lost);
+        }
     }
 
     /** Refills the line for a whole step in which no gas is drawn. */
@@ -169,6 +184,10 @@ final class GasSupply {
 
     double leakedGrams() {
         return leakedGrams;
+    }
+
+    double ambientPascals() {
+        return ambientPascals;
     }
 
     double kelvin() {

@@ -11,9 +11,9 @@ final class Noise {
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
     private static final double UNIT = 0x1.0p-53;
     private static final int SIXTEEN_BITS = 0xFFFF;
-    /** Four uniform 16-bit numbers have this mean sum and, with 4/12 the variance of four unit uniforms, this deviation. */
+    /** Mean of the sum of four uniform 16-bit numbers. */
     private static final double MEAN_OF_FOUR = 2.0 * SIXTEEN_BITS;
-
+    /** Its standard deviation; the variance of one is a twelfth of its range squared. */
     private static final double DEVIATION_OF_FOUR = Math.sqrt(4.0 / 12) * (SIXTEEN_BITS + 1.0);
 
     private long state;
@@ -47,7 +47,8 @@ final class Noise {
         return (sum - MEAN_OF_FOUR) / DEVIATION_OF_FOUR;
     }
 
-    private static long mixed(long value) {
+    /** The finishing hash of SplitMix64. */
+    static long mixed(long value) {
         long once = (value ^ value >>> 30) * 0xBF58476D1CE4E5B9L;
         long twice = (once ^ once >>> 27) * 0x94D049BB133111EBL;
         return twice ^ twice >>> 31;

@@ -51,7 +51,7 @@ public final class Plant {
         valve = new SoilValve(trueUnit.valve(), faults, noise.split("valve"));
         supply = new GasSupply(trueUnit.gas(), faults, BENCH);
         probe = new Probe(trueUnit.probe(), supply, faults, BENCH);
-        pack = new BatteryPack(trueUnit.pack());
+        pack = new BatteryPack(trueUnit.pack(), faults);
         motion = new BodyMotion(noise.split("motion"));
         contacts = new WetSensors(faults);
         sensors = new Sensors(noise.split("sensors"), faults);
@@ -82,7 +82,7 @@ public final class Plant {
         return sensors.read(parts, tilt, surroundings, coil);
     }
 
-    /** Fits what a person fits between two draws: a fresh jar and drained tubes, a flat bag, or a tip and a cartridge. */
+    /** Fits what a person fits between draws: a fresh jar and drained tubes, a flat bag, or a tip and a cartridge. */
     public void reload(Sampler sampler) {
         switch (sampler) {
             case WATER -> {

@@ -9,7 +9,8 @@ import ouzel.simulator.physics.Pneumatics;
  *
  * <p>The chamber behind the piston fills through the valve and vents when the valve closes. The piston's mass is small
  * against its damping, so its speed follows the sum of forces. The ground resists a new depth with its cone index times
- * the tip's area, and hardly resists a return. Lengths in mm, forces in N, masses in g.
+ * the tip's area, hardly resists a return, and does not resist in a hole already made; lifting off leaves the hole
+ * behind. Lengths in mm, forces in N, masses in g.
  */
 final class Probe {
     /** Parts into which a step is cut while gas flows. */
@@ -17,10 +18,11 @@ final class Probe {
     /** Length of one part, s. */
     static final double SUBSTEP_SECONDS = Plant.STEP_SECONDS / SUBSTEPS;
 
-    /** Flow from line to chamber and from chamber to the open, g/s for each Pa. */
-    private static final double VALVE = 9e-6;
-
+    /** Flow from line to chamber, g/s for each Pa. */
+    private static final double VALVE = 2e-5;
+    /** Flow from chamber to the open, g/s for each Pa. */
     private static final double VENT = 5e-6;
+    /** The home switch is closed this far out. */
     private static final double HOME_MILLIMETRES = 1.5;
     /** Depth over which the tip's cone comes to bear. */
     private static final double CONE_MILLIMETRES = 8;
@@ -28,10 +30,9 @@ final class Probe {
     private static final double COMPLETE_SHARE = 0.97;
     /** The tip's mouth passes the crust before soil enters. */
     private static final double MOUTH_MILLIMETRES = 15;
-
     /** Below this the chamber counts as vented, Pa. */
     private static final double SETTLED_PASCALS = 50;
-
+    /** The ground's hold on a returning probe, as a share of its resistance. */
     private static final double WITHDRAWAL_SHARE = 0.03;
 
     private final PayloadProfile.Probe figures;
@@ -77,12 +78,14 @@ final class Probe {
     /** Moves for one step with the valve open or closed. Does next to nothing while the probe rests at home. */
     void step(boolean valveOpen, Surroundings surroundings) {
         supply.warm(surroundings);
+        boolean onGround = surroundings.place() == Surroundings.Place.ON_GROUND;
+        deepest = onGround ? deepest : 0;
         if (!valveOpen && extension <= 0 && Math.abs(chamberPascals) < SETTLED_PASCALS) {
             supply.refillStep();
             settle(surroundings.pressurePascals());
             return;
         }
-        double resistance = surroundings.place() == Surroundings.Place.ON_GROUND
+        double resistance = onGround
                 ? Pneumatics.coneNewtons(surroundings.soilConeIndexMegapascals(), figures.tipMillimetres())
                 : 0;
         for (int part = 0; part < SUBSTEPS; part++) {
@@ -90,7 +93,7 @@ final class Probe {
             supply.refill();
             move(resistance);
         }
-        countStrokes(surroundings.place() == Surroundings.Place.ON_GROUND);
+        countStrokes(onGround);
     }
 
     private void flow(boolean valveOpen, double ambientPascals) {
@@ -132,7 +135,7 @@ final class Probe {
     private void countStrokes(boolean onGround) {
         if (onGround && extension > deepest) {
             double gained = Math.max(0, extension - Math.max(deepest, MOUTH_MILLIMETRES));
-            sampleGrams += gained * figures.coreGramsPerMillimetre();
+            sampleGrams = Math.min(fullTipGrams(), sampleGrams + gained * figures.coreGramsPerMillimetre());
             deepest = extension;
         }
         if (!away && !isHome()) {
@@ -144,12 +147,19 @@ final class Probe {
         if (away && isHome()) {
             away = false;
             strokesCompleted += reachedEnd ? 1 : 0;
-            deepest = 0;
         }
     }
 
-    /** Puts a fresh tip on a probe pushed home by hand. */
+    private double fullTipGrams() {
+        return (figures.strokeMillimetres() - MOUTH_MILLIMETRES) * figures.coreGramsPerMillimetre();
+    }
+
+    /** Puts a fresh tip on a probe vented and pushed home by hand. */
     void replaceTip() {
+        double resting = restingGrams(supply.ambientPascals());
+        ventedGrams += chamberGrams - resting;
+        chamberGrams = resting;
+        chamberPascals = 0;
         extension = 0;
         deepest = 0;
         sampleGrams = 0;

@@ -3,20 +3,22 @@ package ouzel.simulator.plant;
 /**
  * A brushed motor with its pump's load.
  *
- * <p>The armature's own time constant, about a millisecond, is shorter than a step and left out; the rotor's is kept, so
- * that switching on shows an inrush of volts / ohms that dies away as the motor gains speed. The load is partly constant
- * and partly grows with speed; back pressure adds to it. The current pulses once a turn, as a diaphragm pump's does.
+ * <p>The armature's own time constant, about 1 ms, is shorter than a step and left out; the rotor's is kept, so that
+ * switching on shows an inrush of volts / ohms that dies away as the motor gains speed. The load is partly constant and
+ * partly grows with speed; back pressure adds to it. The current pulses once a turn, as a diaphragm pump's does.
  */
 final class PumpMotor {
     private static final double STEP_SECONDS = Plant.STEP_SECONDS;
     /** Share of the load that does not depend on speed. */
     private static final double CONSTANT_SHARE = 0.6;
 
+    /** Time constant of the run-down. */
     private static final double COASTING_SECONDS = 0.06;
-    private static final double TURN = 2 * Math.PI;
-    /** Relative drift of flow with the seat of the flaps: size, and time over which it wanders. */
-    private static final double WANDER = 0.01;
 
+    private static final double TURN = 2 * Math.PI;
+    /** Relative drift of the flow with the seat of the flaps, standard deviation. */
+    private static final double WANDER = 0.01;
+    /** Time over which it wanders. */
     private static final double WANDER_SECONDS = 1.5;
 
     private final PayloadProfile.Pump figures;

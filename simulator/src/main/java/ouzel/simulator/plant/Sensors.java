@@ -31,8 +31,8 @@ final class Sensors {
         pressure = SensorConverter.digital(3_000, 11_000, noise.uniform(-8, 8), 1.2, noise.split("ambient"));
         bag = SensorConverter.analogue(-1_000, 9_230, noise.uniform(-15, 15), 6, noise.split("bag"));
         gas = SensorConverter.analogue(0, 1_000, noise.uniform(-4, 4), 0.8, noise.split("gas"));
-        waterCurrent = SensorConverter.analogue(0, 5_000, noise.uniform(0, 6), 7, noise.split("water"));
-        airCurrent = SensorConverter.analogue(0, 2_000, noise.uniform(0, 3), 3, noise.split("air"));
+        waterCurrent = SensorConverter.analogue(0, 5_000, noise.uniform(0, 4), 4, noise.split("water"));
+        airCurrent = SensorConverter.analogue(0, 2_000, noise.uniform(0, 3), 2.5, noise.split("air"));
     }
 
     /** Reads the parts as they stand at the end of a step. */

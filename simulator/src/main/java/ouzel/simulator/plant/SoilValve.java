@@ -12,18 +12,24 @@ import java.util.Set;
  * slower. A plunger that does not move shows no dip. The plunger's place runs from 0 (rest) to 1 (seated):
  *
  * <pre>
- *   V = R i + L(x) di/dt + i L' dx/dt,   m d2x/dt2 = i2 L' / 2 - spring
+ *   V = R i + L(x) di/dt + i L' dx/dt,   m x'' = i^2 L' / 2 - spring
  * </pre>
  */
 final class SoilValve {
     /** Samples of the coil current in one step: 2 000 a second. */
     static final int SAMPLES_PER_STEP = 20;
 
+    /** Parts of a sample, each 0.1 ms: a twentieth of the shortest time constant. */
     private static final int SUBSTEPS = 5;
+
     private static final double SUBSTEP_SECONDS = Plant.STEP_SECONDS / (SAMPLES_PER_STEP * SUBSTEPS);
     private static final double COPPER_PER_KELVIN = 0.00393;
-    private static final double SLUGGISH_FRICTION = 1.25;
-    private static final double SLUGGISH_MASS = 5;
+    /** Share of the coil's resistance left between shorted turns. */
+    private static final double SHORTED = 0.12;
+    /** Pull that a sluggish plunger needs to start, over a healthy one's. */
+    private static final double SLUGGISH_START = 1.2;
+    /** Its drag: at one travel in this time it takes the whole of the spring's pull, s. */
+    private static final double SLUGGISH_DRAG_SECONDS = 0.004;
 
     private final PayloadProfile.Valve figures;
     private final Set<Fault> faults;
@@ -56,6 +62,9 @@ final class SoilValve {
     List<Integer> energise(double volts, double celsius) {
         energisedSteps++;
         double ohms = figures.ohms() * (1 + COPPER_PER_KELVIN * (celsius - 20));
+        if (faults.contains(Fault.COIL_SHORTED)) {
+            ohms *= SHORTED;
+        }
         double applied = faults.contains(Fault.COIL_OPEN) ? 0 : volts;
         List<Integer> samples = new ArrayList<>(SAMPLES_PER_STEP);
         for (int sample = 0; sample < SAMPLES_PER_STEP; sample++) {
@@ -71,16 +80,17 @@ final class SoilValve {
         double henries = figures.restHenries() + slope * place;
         double motional = amperes * slope * speed;
         amperes = Math.max(0, amperes + (volts - ohms * amperes - motional) / henries * SUBSTEP_SECONDS);
-        if (place < 1 && !faults.contains(Fault.VALVE_STUCK)) {
+        boolean held = faults.contains(Fault.VALVE_STUCK) || faults.contains(Fault.COIL_SHORTED);
+        if (place < 1 && !held) {
             movePlunger();
         }
     }
 
     private void movePlunger() {
         boolean sluggish = faults.contains(Fault.VALVE_SLUGGISH);
-        double spring = springJoules * (sluggish ? SLUGGISH_FRICTION : 1);
-        double moved = mass * (sluggish ? SLUGGISH_MASS : 1);
-        speed = Math.max(0, speed + (pull(amperes) - spring) / moved * SUBSTEP_SECONDS);
+        double spring = springJoules * (sluggish ? SLUGGISH_START : 1);
+        double drag = sluggish ? springJoules * SLUGGISH_DRAG_SECONDS * speed : 0;
+        speed = Math.max(0, speed + (pull(amperes) - spring - drag) / mass * SUBSTEP_SECONDS);
         place += speed * SUBSTEP_SECONDS;
         if (place >= 1) {
             place = 1;

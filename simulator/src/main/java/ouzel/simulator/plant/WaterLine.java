@@ -5,7 +5,7 @@ import java.util.Set;
 /**
  * The water sampler from intake to jar: suction tube, pump, delivery tube.
  *
- * <p>The pump turns from the first moment, yet no water reaches the jar before both tubes are full: first the pump draws
+ * <p>The pump turns at once, yet no water reaches the jar before both tubes are full: first the pump draws
  * air (low current, low ripple), then water (higher current, higher ripple), and one delivery tube later the jar fills.
  * An intake that comes out of the water sends a slug of air the same way.
  */
@@ -15,15 +15,26 @@ final class WaterLine {
     /** Time in which the load follows what is in the pump's chambers. */
     private static final double CHAMBER_SECONDS = 0.08;
 
+    /** What weed over the intake does to flow, load and ripple. */
     private static final double BLOCKED_FLOW = 0.04;
+
     private static final double BLOCKED_LOAD = 1.25;
     private static final double BLOCKED_RIPPLE = 1.7;
+    /** Share of the flow lost at a leaking joint. */
     private static final double LEAK_SHARE = 0.35;
-    /** A kinked tube swells: pressure gained for each mL pushed in, and the load of a pump at its stall pressure. */
+    /** A kinked tube swells: pressure gained for each mL pushed in. */
     private static final double KINK_PASCALS_PER_MILLILITRE = 25_000;
+    /** Load at the stall pressure on top of the usual one, as a multiple of it. */
+    private static final double STALL_LOAD = 3;
+    /** Share that an airlock leaves of the flow. */
+    private static final double AIRLOCK_FLOW = 0.02;
+    /** How it breathes: share of the load, once in 1.3 s. */
+    private static final double BREATH = 0.07;
 
-    private static final double STALL_LOAD = 1.1;
+    private static final double BREATH_RADIANS = 2 * Math.PI * Plant.STEP_SECONDS / 1.3;
+    /** What is left in a step of the pressure behind a kink once it opens. */
     private static final double RELIEF = Math.exp(-Plant.STEP_SECONDS / 0.3);
+
     private static final double CHAMBER = 1 - Math.exp(-Plant.STEP_SECONDS / CHAMBER_SECONDS);
 
     private final PayloadProfile.Pump pump;
@@ -37,6 +48,7 @@ final class WaterLine {
     private double kinkPascals;
     private double drawnMillilitres;
     private double leakedMillilitres;
+    private boolean airlocked;
     private long onSteps;
 
     WaterLine(PayloadProfile profile, Jar jar, Set<Fault> faults, Noise noise) {
@@ -58,6 +70,7 @@ final class WaterLine {
     void step(double volts, boolean intakeWet) {
         boolean open = faults.contains(Fault.WATER_PUMP_OPEN);
         boolean inletBlocked = faults.contains(Fault.WATER_INLET_BLOCKED);
+        airlocked = faults.contains(Fault.WATER_AIRLOCK);
         onSteps += volts > 0 ? 1 : 0;
         motor.step(
                 open ? 0 : volts, load(inletBlocked), ripple(inletBlocked), faults.contains(Fault.WATER_PUMP_JAMMED));
@@ -68,13 +81,14 @@ final class WaterLine {
             kinkPascals *= RELIEF;
             move(moved, intakeWet);
         }
-        wetInPump += (suction.wetAtExit() - wetInPump) * CHAMBER;
+        wetInPump += ((airlocked ? 0 : suction.wetAtExit()) - wetInPump) * CHAMBER;
     }
 
     private double load(boolean inletBlocked) {
         double load = pump.dryAmperes() + (pump.loadedAmperes() - pump.dryAmperes()) * wetInPump;
         double pressed = 1 + STALL_LOAD * Math.min(1, kinkPascals / pump.stallPascals());
-        return load * pressed * (inletBlocked ? BLOCKED_LOAD : 1);
+        double breath = airlocked ? 1 + BREATH * Math.sin(onSteps * BREATH_RADIANS) : 1;
+        return load * pressed * breath * (inletBlocked ? BLOCKED_LOAD : 1);
     }
 
     private double ripple(boolean inletBlocked) {
@@ -85,7 +99,8 @@ final class WaterLine {
     private double moved(boolean inletBlocked) {
         double slip = AIR_SLIP + (1 - AIR_SLIP) * wetInPump;
         double back = (figures.liftPascals() * wetInPump + kinkPascals) / pump.stallPascals();
-        double flow = motor.freeMillilitres() * slip * Math.max(0, 1 - back);
+        double locked = airlocked ? AIRLOCK_FLOW : 1;
+        double flow = locked * motor.freeMillilitres() * slip * Math.max(0, 1 - back);
         return inletBlocked ? flow * BLOCKED_FLOW : flow;
     }
 

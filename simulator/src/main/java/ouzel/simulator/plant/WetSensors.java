@@ -9,18 +9,21 @@ final class WetSensors {
     private static final int INTAKE = 3;
     private static final int INLET = 4;
     private static final int LEGS = 5;
-    /** How long each contact must be wet or pressed, and dry or free, before it says so; steps. */
+    /** How long each contact must be wet or pressed before it says so, steps. */
     private static final int[] STEPS_TO_CLOSE = {15, 15, 15, 8, 2, 4};
-
+    /** How long it must be dry or free, steps. */
     private static final int[] STEPS_TO_OPEN = {90, 90, 90, 40, 60, 1};
+
     private static final Switch[] SWITCHES = {
         Switch.FLOAT_A, Switch.FLOAT_B, Switch.FLOAT_C, Switch.INTAKE, Switch.INLET, Switch.LEGS
     };
-    /** Tilt at which one float leaves the water, at which two do, at which the inlet dips in, and a leg lifts. */
+    /** Tilt at which one float leaves the water. */
     private static final double ONE_FLOAT_DEGREES = 28;
-
+    /** Tilt at which two do, and the intake with them. */
     private static final double TWO_FLOATS_DEGREES = 38;
+    /** Tilt at which the air inlet dips in. */
     private static final double INLET_DEGREES = 45;
+    /** Tilt at which a leg lifts. */
     private static final double LEG_DEGREES = 20;
     /** Depth of the intake below the still surface. */
     private static final double INTAKE_MILLIMETRES = 150;

@@ -1,2 +1,2 @@
-/** The things on board and around them, stepped in virtual time: pumps, jar, bag, valve, probe, gas, battery, sensors. */
+/** The things on board, stepped in virtual time: pumps, jar, bag, valve, probe, gas, battery, sensors. */
 package ouzel.simulator.plant;

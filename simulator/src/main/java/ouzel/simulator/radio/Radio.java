@@ -66,7 +66,7 @@ public final class Radio {
         if (gone) {
             lost++;
         } else {
-            fly(lineBusyUntilMicros, bytes.clone());
+            fly(lineBusyUntilMicros, bytes);
         }
     }
 

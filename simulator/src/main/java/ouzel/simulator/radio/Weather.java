@@ -44,6 +44,7 @@ public record Weather(
      * @param untilMillis its end, ms, not included
      */
     public record Outage(long fromMillis, long untilMillis) {
+        /** Refuses an end before the start. */
         public Outage {
             if (untilMillis < fromMillis) {
                 throw new IllegalArgumentException(
@@ -52,6 +53,7 @@ public record Weather(
         }
     }
 
+    /** Refuses ratios and delays that make no sense, with name, value and what was expected. */
     public Weather {
         ratio("lossRatio", lossRatio, 0.95);
         ratio("duplicateRatio", duplicateRatio, 1);
