@@ -26,6 +26,9 @@ import org.slf4j.LoggerFactory;
 public final class LinkLoop implements Executor, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(LinkLoop.class);
     private static final long CLOSE_LIMIT_MILLIS = 4_000;
+    /** Time for what the closed channels still want to say, ms. */
+    private static final long QUIET_MILLIS = 50;
+
     private static final long LAST_TASKS_MILLIS = 2_000;
 
     private final MultiThreadIoEventLoopGroup group;
@@ -44,7 +47,7 @@ public final class LinkLoop implements Executor, AutoCloseable {
         group = new MultiThreadIoEventLoopGroup(
                 1, (Runnable work) -> DaemonThreads.named("ouzel link", work), NioIoHandler.newFactory());
         loop = group.next();
-        channels = new DefaultChannelGroup("ouzel lines", loop);
+        channels = new DefaultChannelGroup("ouzel lines", loop, true);
     }
 
     /** Now, on the monotonic clock of {@link System#nanoTime}; every time that a line tells is on it. */
@@ -100,7 +103,7 @@ public final class LinkLoop implements Executor, AutoCloseable {
             throw new IllegalStateException("thread : link (expected: any other, because closing waits for it)");
         }
         channels.close().awaitUninterruptibly(CLOSE_LIMIT_MILLIS);
-        group.shutdownGracefully(0, LAST_TASKS_MILLIS, TimeUnit.MILLISECONDS)
+        group.shutdownGracefully(QUIET_MILLIS, LAST_TASKS_MILLIS, TimeUnit.MILLISECONDS)
                 .awaitUninterruptibly(LAST_TASKS_MILLIS + CLOSE_LIMIT_MILLIS);
     }
 
@@ -108,7 +111,7 @@ public final class LinkLoop implements Executor, AutoCloseable {
         return loop;
     }
 
-    /** Takes care that {@code channel} is closed before the thread ends. */
+    /** Takes care that {@code channel} is closed before the thread ends; at once if that is happening. */
     void add(Channel channel) {
         channels.add(channel);
     }

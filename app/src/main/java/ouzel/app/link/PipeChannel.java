@@ -10,6 +10,7 @@ import io.netty.channel.ChannelOutboundBuffer;
 import io.netty.channel.ChannelPromise;
 import io.netty.channel.DefaultChannelConfig;
 import io.netty.channel.EventLoop;
+import io.netty.channel.local.LocalAddress;
 import java.net.SocketAddress;
 
 /**
@@ -84,7 +85,7 @@ final class PipeChannel extends AbstractChannel {
 
     @Override
     protected SocketAddress remoteAddress0() {
-        return new LineAddress("inside this program");
+        return new LocalAddress("inside this program");
     }
 
     @Override

@@ -93,7 +93,7 @@ class LinePairTest {
 
         pair.payload().close().toCompletableFuture().join();
 
-        assertThat(console.await("lost")).contains("closed the connection");
+        assertThat(console.await("lost")).contains("was closed by the far end");
         assertThat(payload.events()).hasSize(1);
     }
 
