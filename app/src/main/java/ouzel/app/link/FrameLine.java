@@ -169,26 +169,24 @@ public final class FrameLine implements Line {
             end.mute();
             if (channel == null) {
                 finished.complete(null);
-            } else if (channel.isRegistered()) {
+            } else {
                 channel.close();
             }
         });
         return finished;
     }
 
-    /** One end of a line inside this program. Thread: link. */
-    static FrameLine overPipe(LinkLoop loop, PipeChannel pipe, String where, LineListener listener) {
-        FrameLine line = new FrameLine(loop, LineKind.IN_PROCESS, where, listener, new AtomicLong());
-        line.channel = pipe;
-        return line;
+    /** One end of a line inside this program, without a channel yet. */
+    static FrameLine inProcess(LinkLoop loop, String where, LineListener listener) {
+        return new FrameLine(loop, LineKind.IN_PROCESS, where, listener, new AtomicLong());
     }
 
-    /** Starts a line made by {@link #overPipe}. Thread: link. */
-    void start() {
-        equip(channel);
-        loop.eventLoop().register(channel);
-        if (end.isMuted()) {
-            channel.close();
+    /** Gives the line its channel and opens it, for a moment only if either end was closed before. Thread: link. */
+    void start(PipeChannel pipe) {
+        equip(pipe);
+        loop.eventLoop().register(pipe);
+        if (end.isMuted() || pipe.isCutOff()) {
+            pipe.close();
         }
     }
 }

@@ -25,11 +25,11 @@ import org.slf4j.LoggerFactory;
  */
 public final class LinkLoop implements Executor, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(LinkLoop.class);
-    private static final long CLOSE_LIMIT_MILLIS = 4_000;
+    private static final long CLOSE_LIMIT_MILLIS = 3_500;
     /** Time for what the closed channels still want to say, ms. */
     private static final long QUIET_MILLIS = 50;
 
-    private static final long LAST_TASKS_MILLIS = 2_000;
+    private static final long LAST_TASKS_MILLIS = 1_000;
 
     private final MultiThreadIoEventLoopGroup group;
     private final EventLoop loop;
@@ -94,8 +94,8 @@ public final class LinkLoop implements Executor, AutoCloseable {
     }
 
     /**
-     * Closes every line, gives the ports back and ends the thread. Idempotent; takes at most some seconds, whatever the
-     * ports do.
+     * Closes every line, gives the ports back and ends the thread. Idempotent; takes less than five seconds, whatever
+     * the ports do.
      */
     @Override
     public void close() {
@@ -104,7 +104,7 @@ public final class LinkLoop implements Executor, AutoCloseable {
         }
         channels.close().awaitUninterruptibly(CLOSE_LIMIT_MILLIS);
         group.shutdownGracefully(QUIET_MILLIS, LAST_TASKS_MILLIS, TimeUnit.MILLISECONDS)
-                .awaitUninterruptibly(LAST_TASKS_MILLIS + CLOSE_LIMIT_MILLIS);
+                .awaitUninterruptibly(LAST_TASKS_MILLIS);
     }
 
     EventLoop eventLoop() {

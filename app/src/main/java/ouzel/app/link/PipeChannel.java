@@ -41,6 +41,11 @@ final class PipeChannel extends AbstractChannel {
         other.farEnd = this;
     }
 
+    /** True if the other end has closed. */
+    boolean isCutOff() {
+        return !farEnd.isOpen;
+    }
+
     /** Later and not at once, so that two ends that answer each other do not nest. */
     private void arrive(byte[] bytes) {
         loop.execute(() -> {

@@ -97,11 +97,11 @@ final class SerialDevice {
         while (!closed) {
             long start = System.nanoTime();
             int count = port.readBytes(chunk, chunk.length);
+            boolean isGone = silence.isGone(count, System.nanoTime() - start);
             if (count > 0) {
-                silence.isGone(count, 0);
                 return Arrays.copyOf(chunk, count);
             }
-            if (!closed && silence.isGone(count, System.nanoTime() - start)) {
+            if (isGone && !closed) {
                 throw SerialTrouble.gone(name);
             }
         }

@@ -98,6 +98,16 @@ class LinePairTest {
     }
 
     @Test
+    void anEndWhoseOtherEndWasClosedBeforeTheStartIsLostAtOnce() {
+        loop.execute(() -> LinePair.join(loop, console, payload, Wire.PERFECT, Wire.PERFECT)
+                .console()
+                .close());
+
+        assertThat(payload.await("lost")).contains("was closed by the far end");
+        assertThat(console.events()).isEmpty();
+    }
+
+    @Test
     void closingAtOnceIsHarmless() {
         LinePair pair = LinePair.join(loop, console, payload, Wire.PERFECT, Wire.PERFECT);
 
