@@ -6,6 +6,7 @@ import io.netty.channel.ChannelFactory;
 import io.netty.channel.ChannelFuture;
 import io.netty.channel.ChannelInitializer;
 import io.netty.channel.ChannelOption;
+import io.netty.channel.local.LocalAddress;
 import io.netty.channel.socket.nio.NioSocketChannel;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -13,6 +14,7 @@ import java.net.SocketAddress;
 import java.net.UnknownHostException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
+import java.util.concurrent.atomic.AtomicLong;
 import ouzel.protocol.frame.Frame;
 import ouzel.protocol.netty.FrameDecoder;
 import ouzel.protocol.netty.FrameEncoderHandler;
@@ -37,6 +39,7 @@ public final class FrameLine implements Line {
     private final LineListener listener;
     private final FrameDecoder decoder = new FrameDecoder();
     private final LineEnd end;
+    private final AtomicLong dropped;
     private final SendQueue queue;
     private final CompletableFuture<Void> finished = new CompletableFuture<>();
     /** Null until there is one. */
@@ -44,29 +47,39 @@ public final class FrameLine implements Line {
 
     private boolean hasDisturbedDevice;
 
-    private FrameLine(LinkLoop loop, LineKind kind, String where, LineListener listener) {
+    private FrameLine(LinkLoop loop, LineKind kind, String where, LineListener listener, AtomicLong dropped) {
         this.loop = loop;
         this.kind = kind;
         this.where = where;
         this.listener = listener;
         this.end = new LineEnd(where, listener, decoder::counts, loop::nowNanos);
-        this.queue = new SendQueue(where);
+        this.queue = new SendQueue(where, dropped);
+        this.dropped = dropped;
     }
 
     /** Opens a line to {@code port}; the listener is told how that went. */
     public static FrameLine connect(LinkLoop loop, Port port, LineListener listener) {
-        FrameLine line = new FrameLine(loop, port.kind(), port.where(), listener);
+        return connect(loop, port, listener, new AtomicLong());
+    }
+
+    /** The same, with the frames that never left added to {@code dropped}. */
+    static FrameLine connect(LinkLoop loop, Port port, LineListener listener, AtomicLong dropped) {
+        FrameLine line = new FrameLine(loop, port.kind(), port.where(), listener, dropped);
         if (port instanceof Port.Serial serial) {
-            loop.execute(() -> line.open(() -> new SerialChannel(serial), new LineAddress(serial.where())));
+            loop.execute(() -> line.open(() -> new SerialChannel(serial), new LocalAddress(serial.where())));
         } else if (port instanceof Port.Tcp tcp) {
             line.resolveAndOpen(tcp);
         }
         return line;
     }
 
-    /** Takes over a connection that somebody else opened to this program. Thread: link. */
-    static FrameLine accepted(LinkLoop loop, Channel channel, String where, LineListener listener) {
-        FrameLine line = new FrameLine(loop, LineKind.TCP, where, listener);
+    /**
+     * Takes over a connection that somebody else opened to this program. Thread: link.
+     *
+     * @param dropped counts the frames that never left
+     */
+    static FrameLine accepted(LinkLoop loop, Channel channel, String where, LineListener listener, AtomicLong dropped) {
+        FrameLine line = new FrameLine(loop, LineKind.TCP, where, listener, dropped);
         line.equip(channel);
         return line;
     }
@@ -86,7 +99,6 @@ public final class FrameLine implements Line {
 
     private void open(ChannelFactory<Channel> factory, SocketAddress address) {
         if (end.isMuted()) {
-            finished.complete(null);
             return;
         }
         Bootstrap bootstrap = new Bootstrap()
@@ -119,7 +131,7 @@ public final class FrameLine implements Line {
     }
 
     private void failed(Throwable cause) {
-        hasDisturbedDevice = cause instanceof OpenFailure failure && failure.kind() == OpenFailure.Cause.NOT_SUITABLE;
+        hasDisturbedDevice = cause instanceof LineFailure failure && failure.kind() == LineFailure.Cause.NOT_SUITABLE;
         finished.complete(null);
         if (!end.isMuted()) {
             listener.failed(ConnectTrouble.ofOpening(where, cause));
@@ -148,33 +160,33 @@ public final class FrameLine implements Line {
 
     @Override
     public long dropped() {
-        return queue.dropped();
+        return dropped.get();
     }
 
     @Override
     public CompletionStage<Void> close() {
         loop.run(() -> {
             end.mute();
-            if (channel != null && channel.isRegistered()) {
+            if (channel == null) {
+                finished.complete(null);
+            } else {
                 channel.close();
             }
         });
         return finished;
     }
 
-    /** One end of a line inside this program. Thread: link. */
-    static FrameLine overPipe(LinkLoop loop, PipeChannel pipe, String where, LineListener listener) {
-        FrameLine line = new FrameLine(loop, LineKind.IN_PROCESS, where, listener);
-        line.channel = pipe;
-        return line;
+    /** One end of a line inside this program, without a channel yet. */
+    static FrameLine inProcess(LinkLoop loop, String where, LineListener listener) {
+        return new FrameLine(loop, LineKind.IN_PROCESS, where, listener, new AtomicLong());
     }
 
-    /** Starts a line made by {@link #overPipe}. Thread: link. */
-    void start() {
-        equip(channel);
-        loop.eventLoop().register(channel);
-        if (end.isMuted()) {
-            channel.close();
+    /** Gives the line its channel and opens it, for a moment only if either end was closed before. Thread: link. */
+    void start(PipeChannel pipe) {
+        equip(pipe);
+        loop.eventLoop().register(pipe);
+        if (end.isMuted() || pipe.isCutOff()) {
+            pipe.close();
         }
     }
 }

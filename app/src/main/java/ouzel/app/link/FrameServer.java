@@ -4,6 +4,7 @@ import io.netty.bootstrap.ServerBootstrap;
 import io.netty.channel.Channel;
 import io.netty.channel.ChannelFuture;
 import io.netty.channel.ChannelInitializer;
+import io.netty.channel.ChannelOption;
 import io.netty.channel.socket.nio.NioServerSocketChannel;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -70,6 +71,7 @@ public final class FrameServer implements Line {
         ChannelFuture bound = new ServerBootstrap()
                 .group(loop.eventLoop())
                 .channel(NioServerSocketChannel.class)
+                .childOption(ChannelOption.SO_KEEPALIVE, true)
                 .childHandler(new ChannelInitializer<>() {
                     @Override
                     protected void initChannel(Channel created) {
@@ -92,7 +94,7 @@ public final class FrameServer implements Line {
             return;
         }
         String sentence = ConnectTrouble.ofListening(text(address), bound.cause());
-        boundPort.completeExceptionally(new OpenFailure(OpenFailure.Cause.IN_USE, sentence, bound.cause()));
+        boundPort.completeExceptionally(new LineFailure(LineFailure.Cause.IN_USE, sentence, bound.cause()));
         if (!isClosed) {
             listener.failed(sentence);
         }
@@ -109,7 +111,7 @@ public final class FrameServer implements Line {
         guest.ifPresent(Guest::replace);
         Guest arrival = new Guest(where);
         guest = Optional.of(arrival);
-        arrival.line = FrameLine.accepted(loop, created, where, arrival);
+        arrival.line = FrameLine.accepted(loop, created, where, arrival, dropped);
     }
 
     private static String text(InetSocketAddress address) {
@@ -136,7 +138,6 @@ public final class FrameServer implements Line {
         loop.run(() -> guest.ifPresentOrElse(present -> present.line.sendUrgent(frame), dropped::incrementAndGet));
     }
 
-    /** {@inheritDoc} Those of the console in place are added when it leaves. */
     @Override
     public long dropped() {
         return dropped.get();
@@ -166,7 +167,6 @@ public final class FrameServer implements Line {
         }
 
         void replace() {
-            dropped.addAndGet(line.dropped());
             line.close();
             listener.lost("The console at " + where + " has been silent for " + SILENCE_SECONDS
                     + " s; another one takes its place.");
@@ -189,8 +189,12 @@ public final class FrameServer implements Line {
         }
 
         @Override
+        public void garbled(String sentence) {
+            listener.garbled(sentence);
+        }
+
+        @Override
         public void lost(String sentence) {
-            dropped.addAndGet(line.dropped());
             guest = Optional.empty();
             listener.lost(sentence);
         }

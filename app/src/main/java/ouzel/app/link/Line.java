@@ -6,8 +6,9 @@ import ouzel.protocol.frame.Frame;
 /**
  * A way to send frames to the far end; what comes back is told to the {@link LineListener} the line was made with.
  *
- * <p>Frames that cannot leave at once wait in a small queue. When it is full the oldest is dropped, for its content is the
- * stalest, and counted. Nothing waits for a connection that is not there: such frames are dropped and counted too.
+ * <p>Frames that cannot leave at once wait in a small queue. When it is full the oldest is dropped, for its content
+ * is the stalest, and counted. Nothing waits for a connection that is not there: such frames are dropped and
+ * counted too.
  *
  * <p>Thread: any.
  */

@@ -13,8 +13,8 @@ import ouzel.protocol.frame.ParserCounts;
 /**
  * The last handler of every pipeline: turns what happens to the channel into calls of a {@link LineListener}.
  *
- * <p>An {@link IOException} ends the connection and its message becomes the reason. Any other exception is a fault of this
- * program: it is logged, and the connection stays, because it may be all that can still stop a sampler.
+ * <p>An {@link IOException} ends the connection and its message becomes the reason. Any other exception is a fault
+ * of this program: it is logged, and the connection stays, because it may be all that can still stop a sampler.
  *
  * <p>Thread: link.
  */
@@ -25,6 +25,9 @@ final class LineEnd extends SimpleChannelInboundHandler<Frame> {
     private final LineListener listener;
     private final Supplier<ParserCounts> counter;
     private final LongSupplier clock;
+    /** Null until the channel is active. */
+    private GarbleWatch garble;
+
     private ParserCounts told;
     private String reason;
     private boolean isMuted;
@@ -42,7 +45,8 @@ final class LineEnd extends SimpleChannelInboundHandler<Frame> {
         this.counter = counter;
         this.clock = clock;
         this.told = counter.get();
-        this.reason = "The far end closed the connection to " + where + ".";
+        this.reason = "The connection to " + where
+                + " was closed by the far end. It was stopped, or is busy with another one.";
     }
 
     /** From now on nothing is told any more: the owner closes the line. */
@@ -56,6 +60,7 @@ final class LineEnd extends SimpleChannelInboundHandler<Frame> {
 
     @Override
     public void channelActive(ChannelHandlerContext context) {
+        garble = new GarbleWatch(clock.getAsLong());
         if (!isMuted) {
             listener.opened(where);
         }
@@ -74,6 +79,10 @@ final class LineEnd extends SimpleChannelInboundHandler<Frame> {
         if (!isMuted && !counts.equals(told)) {
             told = counts;
             listener.counts(counts);
+        }
+        if (!isMuted && garble.turnsGarbled(counts, clock.getAsLong())) {
+            listener.garbled("Most of what comes from " + where
+                    + " cannot be read. Check the speed of the line: both ends must use the same.");
         }
     }
 

@@ -35,6 +35,9 @@ public interface LineListener {
      */
     void counts(ParserCounts counts);
 
+    /** The line is open, but most of what comes in cannot be read: on a serial line, most likely the wrong speed. */
+    void garbled(String sentence);
+
     /** The connection is gone. */
     void lost(String sentence);
 

@@ -19,11 +19,11 @@ public record LinePair(Line console, Line payload) {
         PipeChannel consolePipe = new PipeChannel(loop, up);
         PipeChannel payloadPipe = new PipeChannel(loop, down);
         consolePipe.join(payloadPipe);
-        FrameLine consoleEnd = FrameLine.overPipe(loop, consolePipe, "the simulated payload", console);
-        FrameLine payloadEnd = FrameLine.overPipe(loop, payloadPipe, "the console", payload);
+        FrameLine consoleEnd = FrameLine.inProcess(loop, "the simulated payload", console);
+        FrameLine payloadEnd = FrameLine.inProcess(loop, "the console", payload);
         loop.execute(() -> {
-            consoleEnd.start();
-            payloadEnd.start();
+            consoleEnd.start(consolePipe);
+            payloadEnd.start(payloadPipe);
         });
         return new LinePair(consoleEnd, payloadEnd);
     }

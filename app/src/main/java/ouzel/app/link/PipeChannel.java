@@ -10,6 +10,7 @@ import io.netty.channel.ChannelOutboundBuffer;
 import io.netty.channel.ChannelPromise;
 import io.netty.channel.DefaultChannelConfig;
 import io.netty.channel.EventLoop;
+import io.netty.channel.local.LocalAddress;
 import java.net.SocketAddress;
 
 /**
@@ -38,6 +39,11 @@ final class PipeChannel extends AbstractChannel {
     void join(PipeChannel other) {
         farEnd = other;
         other.farEnd = this;
+    }
+
+    /** True if the other end has closed. */
+    boolean isCutOff() {
+        return !farEnd.isOpen;
     }
 
     /** Later and not at once, so that two ends that answer each other do not nest. */
@@ -84,7 +90,7 @@ final class PipeChannel extends AbstractChannel {
 
     @Override
     protected SocketAddress remoteAddress0() {
-        return new LineAddress("inside this program");
+        return new LocalAddress("inside this program");
     }
 
     @Override

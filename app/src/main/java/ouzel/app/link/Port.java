@@ -36,6 +36,7 @@ public sealed interface Port {
     record Tcp(String host, int port) implements Port {
         private static final int HIGHEST_PORT = 65_535;
 
+        /** Refuses what cannot be the name of a computer or a port number. */
         public Tcp {
             host = host.strip();
             if (host.isEmpty()) {
@@ -89,8 +90,8 @@ public sealed interface Port {
      *
      * @param name the system's name for it, such as {@code /dev/ttyUSB0} or {@code COM3}
      * @param baud one of {@link #SPEEDS}
-     * @param holdsControlLinesLow true to keep the two control lines DTR and RTS low while opening, for controllers that
-     *     restart when they rise
+     * @param holdsControlLinesLow true to keep the two control lines DTR and RTS low while opening, for controllers
+     *     that restart when they rise
      */
     record Serial(String name, int baud, boolean holdsControlLinesLow) implements Port {
         /** The speeds that can be chosen, baud. */
@@ -99,6 +100,7 @@ public sealed interface Port {
         /** The speed if nobody says otherwise, baud. */
         public static final int USUAL_SPEED = 57_600;
 
+        /** Refuses an empty name and a speed that is not offered. */
         public Serial {
             name = name.strip();
             if (name.isEmpty()) {

@@ -9,8 +9,8 @@ import ouzel.protocol.frame.Frame;
 import ouzel.protocol.frame.ParserCounts;
 
 /**
- * A line to one port that is opened again whenever it is lost or cannot be opened, each time with a fresh channel, until
- * it is closed. Its listener hears each change once: a failure that repeats itself is not told again.
+ * A line to one port that is opened again whenever it is lost or cannot be opened, each time with a fresh channel,
+ * until it is closed. Its listener hears each change once: a failure that repeats itself is not told again.
  *
  * <p>Thread: any; everything is done on the link thread.
  */
@@ -46,13 +46,12 @@ public final class Reconnector implements Line {
     private void open() {
         if (!isClosed) {
             tries.incrementAndGet();
-            current = FrameLine.connect(loop, port, new Attempt());
+            current = FrameLine.connect(loop, port, new Attempt(), dropped);
         }
     }
 
     private void openAfter(long pauseNanos) {
         isUp = false;
-        dropped.addAndGet(current.dropped());
         nextTry = loop.after(Duration.ofNanos(pauseNanos), this::open);
     }
 
@@ -88,7 +87,6 @@ public final class Reconnector implements Line {
         });
     }
 
-    /** {@inheritDoc} Those of the connection in use are added when it ends. */
     @Override
     public long dropped() {
         return dropped.get();
@@ -133,6 +131,11 @@ public final class Reconnector implements Line {
         @Override
         public void counts(ParserCounts counts) {
             listener.counts(counts);
+        }
+
+        @Override
+        public void garbled(String sentence) {
+            listener.garbled(sentence);
         }
 
         @Override

@@ -5,9 +5,10 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * When to open a port again. The pause grows from try to try, 0.5 s, 1 s and then 2 s, and starts over once a line has
- * lasted. Because every opening may restart the controller at the far end, no more than {@value #MOST_OPENINGS} openings
- * fall into any 10 s; tries that do not reach the device, such as on a port that is not there, do not count.
+ * When to open a port again. The pause grows from try to try, 0.5 s, 1 s and then 2 s, and starts over once a line
+ * has lasted. Because every opening may restart the controller at the far end, no more than {@value #MOST_OPENINGS}
+ * openings fall into any 10 s; tries that do not reach the device, such as on a port that is not there, do not
+ * count.
  *
  * <p>Thread: one at a time; told the time.
  */

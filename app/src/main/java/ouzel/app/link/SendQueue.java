@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import ouzel.app.link.LineFailure.Cause;
 import ouzel.protocol.frame.Frame;
 
 /**
@@ -17,7 +18,7 @@ import ouzel.protocol.frame.Frame;
  * <p>A far end that takes nothing for {@value #STALL_LIMIT_MILLIS} ms has stopped reading: the channel is told so as an
  * exception whose message is a sentence, and closed.
  *
- * <p>Thread: link; {@link #dropped} any.
+ * <p>Thread: link.
  */
 final class SendQueue {
     /** Frames that may wait in turn: at 57 600 baud the longest take 0.7 s to leave. */
@@ -30,16 +31,21 @@ final class SendQueue {
     private final String where;
     private final Queue<Frame> urgent = new ArrayDeque<>(URGENT_CAPACITY);
     private final Queue<Frame> waiting = new ArrayDeque<>(CAPACITY);
-    private final AtomicLong dropped = new AtomicLong();
+    private final AtomicLong dropped;
     /** Null until {@link #attach}. */
     private Channel channel;
 
     private boolean isUnderWay;
     private boolean isSending;
 
-    /** A queue that leads nowhere yet, and drops what it is given. */
-    SendQueue(String where) {
+    /**
+     * A queue that leads nowhere yet, and drops what it is given.
+     *
+     * @param dropped counts the frames that never left, because the queue was full or the channel closed
+     */
+    SendQueue(String where, AtomicLong dropped) {
         this.where = where;
+        this.dropped = dropped;
     }
 
     /** Sends through {@code channel} from the moment it is active. */
@@ -53,11 +59,6 @@ final class SendQueue {
 
     void sendUrgent(Frame frame) {
         offer(urgent, URGENT_CAPACITY, frame);
-    }
-
-    /** Frames that were dropped because the queue was full or the channel closed. */
-    long dropped() {
-        return dropped.get();
     }
 
     /** Drops all that waits: the channel has closed. */
@@ -126,8 +127,10 @@ final class SendQueue {
     private void stalled(ChannelFuture write) {
         if (!write.isDone()) {
             channel.pipeline()
-                    .fireExceptionCaught(new LineLost("The far end at " + where + " has taken no bytes for "
-                            + STALL_LIMIT_MILLIS / 1_000.0 + " s. Check that it still runs."));
+                    .fireExceptionCaught(new LineFailure(
+                            Cause.LOST,
+                            "The far end at " + where + " has taken no bytes for " + STALL_LIMIT_MILLIS / 1_000.0
+                                    + " s. Check that it still runs."));
             channel.close();
         }
     }

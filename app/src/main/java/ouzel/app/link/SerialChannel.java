@@ -10,6 +10,7 @@ import io.netty.channel.ChannelOutboundBuffer;
 import io.netty.channel.ChannelPromise;
 import io.netty.channel.DefaultChannelConfig;
 import io.netty.channel.EventLoop;
+import io.netty.channel.local.LocalAddress;
 import java.io.IOException;
 import java.net.SocketAddress;
 import java.nio.channels.AlreadyConnectedException;
@@ -31,11 +32,12 @@ import java.util.concurrent.TimeUnit;
  *   closing: a thread of its own, because a stuck write ends only when somebody else closes the port
  * </pre>
  *
- * <p>One write is under way at a time, and one chunk of input: the input thread reads on only when the pipeline has asked
- * for more, so that a flood stays in the system's buffer and not in the heap.
+ * <p>One write is under way at a time, and one chunk of input: the input thread reads on only when the pipeline has
+ * asked for more, so that a flood stays in the system's buffer and not in the heap.
  *
- * <p>A line that is gone is told as an exception whose message is a sentence, then the channel closes. Closing completes
- * when the system has the port back, or after {@value #CLOSE_LIMIT_MILLIS} ms at each of the things it waits for.
+ * <p>A line that is gone is told as an exception whose message is a sentence, then the channel closes. Closing
+ * completes when the system has the port back, or after {@value #CLOSE_LIMIT_MILLIS} ms at each of the things it
+ * waits for.
  *
  * <p>Thread: link, but for what is named above. The channel and its device serve one connection; for the next, make new
  * ones.
@@ -205,7 +207,7 @@ final class SerialChannel extends AbstractChannel {
 
     @Override
     protected SocketAddress remoteAddress0() {
-        return new LineAddress(line.where());
+        return new LocalAddress(line.where());
     }
 
     @Override

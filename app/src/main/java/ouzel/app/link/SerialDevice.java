@@ -5,7 +5,7 @@ import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import java.io.File;
 import java.io.IOException;
 import java.util.Arrays;
-import ouzel.app.link.OpenFailure.Cause;
+import ouzel.app.link.LineFailure.Cause;
 
 /**
  * One serial line, opened once and closed once: the only place that drives the port library. Every method may block and
@@ -14,7 +14,8 @@ import ouzel.app.link.OpenFailure.Cause;
  * <p>Reads wait for the first byte, at most {@value #READ_TIMEOUT_MILLIS} ms at a time, the shortest that POSIX
  * terminals can. A write waits until the system has taken all bytes; closing the line from another thread frees it.
  *
- * <p>Thread: {@link #open} and {@link #write} from one thread, {@link #awaitBytes} from another, {@link #close} from any.
+ * <p>Thread: {@link #open} and {@link #write} from one thread, {@link #awaitBytes} from another, {@link #close}
+ * from any.
  */
 final class SerialDevice {
     private static final int READ_TIMEOUT_MILLIS = 100;
@@ -39,7 +40,7 @@ final class SerialDevice {
     }
 
     /** Opens the line. */
-    void open() throws OpenFailure {
+    void open() throws LineFailure {
         try {
             SerialPort opening = prepared();
             port = opening;
@@ -50,7 +51,7 @@ final class SerialDevice {
         } catch (SerialPortInvalidPortException unknown) {
             throw SerialTrouble.notThere(name, unknown);
         } catch (LinkageError broken) {
-            throw new OpenFailure(Cause.NO_NATIVE_PART, SerialTrouble.noNativePart(), broken);
+            throw new LineFailure(Cause.NO_NATIVE_PART, SerialTrouble.noNativePart(), broken);
         }
         checkOpened();
     }
@@ -67,15 +68,15 @@ final class SerialDevice {
         return found;
     }
 
-    private void checkOpened() throws OpenFailure {
+    private void checkOpened() throws LineFailure {
         if (closed) {
             port.closePort();
-            throw new OpenFailure(Cause.OTHER, "The serial line " + name + " was closed while it was opened.");
+            throw new LineFailure(Cause.OTHER, "The serial line " + name + " was closed while it was opened.");
         }
         int actual = port.getBaudRate();
         if (actual != baud) {
             port.closePort();
-            throw new OpenFailure(
+            throw new LineFailure(
                     Cause.NOT_SUITABLE,
                     "The serial line " + name + " runs at " + actual + " baud and not at " + baud
                             + " baud. Choose another speed.");
@@ -96,11 +97,11 @@ final class SerialDevice {
         while (!closed) {
             long start = System.nanoTime();
             int count = port.readBytes(chunk, chunk.length);
+            boolean isGone = silence.isGone(count, System.nanoTime() - start);
             if (count > 0) {
-                silence.isGone(count, 0);
                 return Arrays.copyOf(chunk, count);
             }
-            if (!closed && silence.isGone(count, System.nanoTime() - start)) {
+            if (isGone && !closed) {
                 throw SerialTrouble.gone(name);
             }
         }

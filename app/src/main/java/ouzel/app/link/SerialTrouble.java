@@ -1,7 +1,7 @@
 package ouzel.app.link;
 
 import java.util.Set;
-import ouzel.app.link.OpenFailure.Cause;
+import ouzel.app.link.LineFailure.Cause;
 
 /** What can be wrong with a serial line, in sentences: what, where, and what to do. */
 final class SerialTrouble {
@@ -23,18 +23,18 @@ final class SerialTrouble {
      * @param errorCode the system's number for the failure
      * @param exists whether the system knows a file of that name; never true for names like {@code COM3}
      */
-    static OpenFailure ofOpening(String name, int baud, int errorCode, boolean exists) {
+    static LineFailure ofOpening(String name, int baud, int errorCode, boolean exists) {
         String line = "The serial line " + name;
         if (errorCode == NO_PERMISSION) {
-            return new OpenFailure(
+            return new LineFailure(
                     Cause.NO_PERMISSION,
                     "You have no permission to use " + name + ". Add yourself to the group dialout and log in again.");
         }
         if (errorCode == NOT_FOUND && exists) {
-            return new OpenFailure(Cause.IN_USE, line + " is already in use by this program.");
+            return new LineFailure(Cause.IN_USE, line + " is already in use by this program.");
         }
         if (BUSY.contains(errorCode) || errorCode == DENIED_BY_WINDOWS && !name.startsWith("/")) {
-            return new OpenFailure(
+            return new LineFailure(
                     Cause.IN_USE,
                     line + " is in use by another program. Close that program; just after plugging in, wait half a "
                             + "minute.");
@@ -43,31 +43,31 @@ final class SerialTrouble {
             return notThere(name, null);
         }
         if (NOT_SUITABLE.contains(errorCode)) {
-            return new OpenFailure(
+            return new LineFailure(
                     Cause.NOT_SUITABLE,
                     name + " is not a serial line, or does not know a speed of " + baud
                             + " baud. Choose another line or speed.");
         }
-        return new OpenFailure(
+        return new LineFailure(
                 Cause.OTHER,
                 line + " could not be opened: the system gave error " + errorCode + ". Unplug it and "
                         + "plug it in again.");
     }
 
-    static OpenFailure notThere(String name, Throwable origin) {
-        return new OpenFailure(
+    static LineFailure notThere(String name, Throwable origin) {
+        return new LineFailure(
                 Cause.NOT_THERE, "The serial line " + name + " is not there. Check the name and the plug.", origin);
     }
 
-    static LineLost gone(String name) {
-        return new LineLost("The serial line " + name + " is gone. Check the plug and the cable.");
+    static LineFailure gone(String name) {
+        return new LineFailure(Cause.LOST, "The serial line " + name + " is gone. Check the plug and the cable.");
     }
 
     /** For a computer on which the library cannot unpack or load its native part. */
     static String noNativePart() {
-        return "Serial lines cannot be used, for the native part of the port library could not be loaded from the folder "
+        return "Serial lines cannot be used: the native part of the port library could not be loaded from the folder "
                 + System.getProperty("java.io.tmpdir")
-                + ". Start with -Djava.io.tmpdir=FOLDER, a folder that programs may run from, or name a folder that holds "
-                + "the native part with -DjSerialComm.library.path=FOLDER.";
+                + ". Start with -Djava.io.tmpdir=FOLDER, a folder that programs may run from, or name a folder that "
+                + "holds the native part with -DjSerialComm.library.path=FOLDER.";
     }
 }

@@ -1,8 +1,8 @@
 package ouzel.app.link;
 
 /**
- * Tells a quiet serial line from one that is gone. A read that waits in vain comes back empty after its time-out; a read
- * on a line whose device was pulled out comes back empty at once, again and again.
+ * Tells a quiet serial line from one that is gone. A read that waits in vain comes back empty after its time-out; a
+ * read on a line whose device was pulled out comes back empty at once, again and again.
  *
  * <p>Thread: the one that reads.
  */

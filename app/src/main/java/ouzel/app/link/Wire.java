@@ -3,8 +3,8 @@ package ouzel.app.link;
 import java.util.function.Consumer;
 
 /**
- * What lies between the two ends of a line inside this program, in one direction: nothing at all, or the image of a radio
- * that loses, delays and damages.
+ * What lies between the two ends of a line inside this program, in one direction: nothing at all, or the image of a
+ * radio that loses, delays and damages.
  */
 @FunctionalInterface
 public interface Wire {

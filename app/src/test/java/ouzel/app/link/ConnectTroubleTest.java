@@ -30,7 +30,7 @@ class ConnectTroubleTest {
 
     @Test
     void givesTheSentenceOfAPortAsItIs() {
-        OpenFailure failure = new OpenFailure(OpenFailure.Cause.IN_USE, "It is in use.");
+        LineFailure failure = new LineFailure(LineFailure.Cause.IN_USE, "It is in use.");
 
         assertThat(ConnectTrouble.ofOpening(WHERE, failure)).isEqualTo("It is in use.");
     }

@@ -68,6 +68,20 @@ class LineEndTest {
     }
 
     @Test
+    void noiseForFiveSecondsIsToldAsTheWrongSpeedOnce() {
+        Random noise = new Random(115_200);
+        for (int half = 0; half < 40; half++) {
+            byte[] piece = new byte[2_048];
+            noise.nextBytes(piece);
+            nowNanos += 500_000_000L;
+            channel.writeInbound(Unpooled.wrappedBuffer(piece));
+        }
+
+        assertThat(log.events()).hasSize(2);
+        assertThat(log.events().get(1)).contains("cannot be read. Check the speed of the line");
+    }
+
+    @Test
     void theGreetingOfAModemProgramCostsNoFrame() {
         channel.writeInbound(
                 Unpooled.copiedBuffer("AT+GCAP\r", java.nio.charset.StandardCharsets.US_ASCII),
@@ -78,7 +92,7 @@ class LineEndTest {
 
     @Test
     void tellsTheReasonOfALossOnce() {
-        channel.pipeline().fireExceptionCaught(new LineLost("The plug is out."));
+        channel.pipeline().fireExceptionCaught(new LineFailure(LineFailure.Cause.LOST, "The plug is out."));
 
         assertThat(channel.isOpen()).isFalse();
         assertThat(log.events()).containsExactly("opened the far end", "lost The plug is out.");
@@ -97,7 +111,7 @@ class LineEndTest {
     void tellsAFarewellOfTheFarEnd() {
         channel.close();
 
-        assertThat(log.events()).contains("lost The far end closed the connection to the far end.");
+        assertThat(log.events().get(1)).startsWith("lost The connection to the far end was closed by the far end.");
     }
 
     @Test

@@ -45,6 +45,11 @@ final class LineLog implements LineListener {
     }
 
     @Override
+    public void garbled(String sentence) {
+        events.add("garbled " + sentence);
+    }
+
+    @Override
     public void lost(String sentence) {
         events.add("lost " + sentence);
     }

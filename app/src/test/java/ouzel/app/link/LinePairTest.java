@@ -93,8 +93,18 @@ class LinePairTest {
 
         pair.payload().close().toCompletableFuture().join();
 
-        assertThat(console.await("lost")).contains("closed the connection");
+        assertThat(console.await("lost")).contains("was closed by the far end");
         assertThat(payload.events()).hasSize(1);
+    }
+
+    @Test
+    void anEndWhoseOtherEndWasClosedBeforeTheStartIsLostAtOnce() {
+        loop.execute(() -> LinePair.join(loop, console, payload, Wire.PERFECT, Wire.PERFECT)
+                .console()
+                .close());
+
+        assertThat(payload.await("lost")).contains("was closed by the far end");
+        assertThat(console.events()).isEmpty();
     }
 
     @Test

@@ -7,7 +7,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.awaitility.Awaitility;
@@ -210,7 +209,7 @@ class SerialLineTest {
 
         open(quiet, console);
 
-        assertThat(Arrays.asList(console.events().toArray())).containsExactly("opened " + quiet.where());
+        assertThat(console.events()).containsExactly("opened " + quiet.where());
     }
 
     private FrameLine open(Port.Serial port, LineLog log) {

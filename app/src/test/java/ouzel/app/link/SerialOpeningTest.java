@@ -69,7 +69,7 @@ class SerialOpeningTest {
             SerialDevice device = new SerialDevice(lines.near().name(), 12_345, false);
 
             assertThatThrownBy(device::open)
-                    .isInstanceOf(OpenFailure.class)
+                    .isInstanceOf(LineFailure.class)
                     .hasMessageContaining("does not know a speed of 12345 baud");
         }
     }

@@ -14,7 +14,7 @@ final class SerialPortsProbe {
         said.println(new SerialPorts().search().toCompletableFuture().join().trouble());
         try {
             new SerialDevice("/dev/tty", Port.Serial.USUAL_SPEED, false).open();
-        } catch (OpenFailure failure) {
+        } catch (LineFailure failure) {
             said.println(failure.getMessage());
         }
     }

@@ -21,8 +21,8 @@ class SerialTroubleTest {
         "22, true, NOT_SUITABLE, is not a serial line",
         "99, true, OTHER, error 99",
     })
-    void givesEachErrorItsOwnWords(int code, boolean exists, OpenFailure.Cause cause, String words) {
-        OpenFailure failure = SerialTrouble.ofOpening("/dev/ttyUSB0", 57_600, code, exists);
+    void givesEachErrorItsOwnWords(int code, boolean exists, LineFailure.Cause cause, String words) {
+        LineFailure failure = SerialTrouble.ofOpening("/dev/ttyUSB0", 57_600, code, exists);
 
         assertThat(failure.kind()).isEqualTo(cause);
         assertThat(failure).hasMessageContaining(words).hasMessageContaining("/dev/ttyUSB0");
@@ -30,9 +30,9 @@ class SerialTroubleTest {
 
     @Test
     void readsDeniedAccessToANamedPortAsInUse() {
-        OpenFailure failure = SerialTrouble.ofOpening("COM3", 57_600, 5, false);
+        LineFailure failure = SerialTrouble.ofOpening("COM3", 57_600, 5, false);
 
-        assertThat(failure.kind()).isEqualTo(OpenFailure.Cause.IN_USE);
+        assertThat(failure.kind()).isEqualTo(LineFailure.Cause.IN_USE);
     }
 
     @Test

@@ -66,7 +66,7 @@ class TcpLineTest {
 
         line.close();
 
-        assertThat(payload.await("lost")).contains("closed the connection");
+        assertThat(payload.await("lost")).contains("was closed by the far end");
         assertThat(console.events()).hasSize(1);
     }
 
@@ -76,7 +76,7 @@ class TcpLineTest {
         LineLog second = new LineLog();
         FrameLine.connect(loop, portOfServer(), second);
 
-        assertThat(second.await("lost")).contains("The far end closed the connection");
+        assertThat(second.await("lost")).contains("was closed by the far end");
         assertThat(payload.await("failed"))
                 .contains("A second console at 127.0.0.1:")
                 .contains("was turned away");
@@ -97,7 +97,7 @@ class TcpLineTest {
 
         second.awaitFrames(1);
         assertThat(payload.await("lost")).contains("silent for 5 s");
-        assertThat(console.await("lost")).contains("closed the connection");
+        assertThat(console.await("lost")).contains("was closed by the far end");
     }
 
     @Test

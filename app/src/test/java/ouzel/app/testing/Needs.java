@@ -3,6 +3,7 @@ package ouzel.app.testing;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
@@ -16,16 +17,18 @@ public final class Needs {
 
     /** A program that can be started by its name. */
     public static void tool(String name) {
-        boolean isThere = Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
-                .map(folder -> Path.of(folder, name))
-                .anyMatch(Files::isExecutable);
-        if (!isThere) {
-            missing("This test needs the program " + name + ", which is not installed here.");
-        }
+        tool(name, System.getenv());
     }
 
-    private static void missing(String sentence) {
-        if (Boolean.parseBoolean(System.getenv("CI"))) {
+    static void tool(String name, Map<String, String> environment) {
+        boolean isThere = Stream.of(environment.getOrDefault("PATH", "").split(File.pathSeparator))
+                .map(folder -> Path.of(folder, name))
+                .anyMatch(Files::isExecutable);
+        if (isThere) {
+            return;
+        }
+        String sentence = "This test needs the program " + name + ", which is not installed here.";
+        if (Boolean.parseBoolean(environment.get("CI"))) {
             Assertions.fail(sentence);
         }
         Assumptions.abort(sentence);

@@ -2,8 +2,8 @@ package ouzel.app.link;
 
 import java.io.IOException;
 
-/** A port could not be opened. The message is a sentence for a person: what, where, and what to do. */
-final class OpenFailure extends IOException {
+/** A line could not be opened, or was lost. The message is a sentence for a person: what, where, and what to do. */
+final class LineFailure extends IOException {
     private static final long serialVersionUID = 1L;
 
     /** What stood in the way. */
@@ -18,18 +18,20 @@ final class OpenFailure extends IOException {
         NOT_SUITABLE,
         /** The system's part for serial lines could not be loaded. */
         NO_NATIVE_PART,
+        /** It was open and is of no use any more. */
+        LOST,
         /** Something else. */
         OTHER
     }
 
     private final Cause cause;
 
-    OpenFailure(Cause cause, String sentence) {
+    LineFailure(Cause cause, String sentence) {
         super(sentence);
         this.cause = cause;
     }
 
-    OpenFailure(Cause cause, String sentence, Throwable origin) {
+    LineFailure(Cause cause, String sentence, Throwable origin) {
         super(sentence, origin);
         this.cause = cause;
     }
