@@ -2,6 +2,7 @@ package ouzel.app.screen;
 
 import java.awt.Font;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /**
  * Words that wrap instead of being cut, and cannot be edited or focused.
@@ -20,6 +21,8 @@ final class Paragraph extends JTextArea {
         setBorder(null);
         setMargin(null);
         setColumns(1);
+        // Or else every new text would scroll whatever it stands in to its own end.
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     }
 
     /** Assigns the words if they are others than before. */

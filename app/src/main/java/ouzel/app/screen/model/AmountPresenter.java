@@ -2,6 +2,7 @@ package ouzel.app.screen.model;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import ouzel.app.desk.Draw;
 import ouzel.app.desk.Lane;
 import ouzel.app.desk.Stroke;
@@ -27,11 +28,10 @@ final class AmountPresenter {
         }
         Draw draw = drawn.get();
         boolean stale = draw.ended().isEmpty() && !freshness.isFresh();
-        String missing = draw.missing() == 0 ? "" : draw.missing() + " samples missing";
         return new Cell(
                 "fill",
                 lastFill(draw) + of,
-                stale ? freshness.ageIfStale() : missing,
+                stale ? freshness.ageIfStale() : "",
                 stale ? Standing.STALE : Standing.LIVE,
                 Attention.CALM);
     }
@@ -66,7 +66,13 @@ final class AmountPresenter {
     private static String waveform(Stroke stroke) {
         return stroke.expected() == 0
                 ? "waiting for the waveform"
-                : "waveform " + stroke.coil().length() + " of " + stroke.expected();
+                : "waveform " + heard(stroke) + " of " + stroke.expected();
+    }
+
+    private static long heard(Stroke stroke) {
+        return IntStream.range(0, stroke.coil().length())
+                .filter(i -> stroke.coil().at(i) != Stroke.NOT_YET)
+                .count();
     }
 
     static Cell facts(Freshness freshness, Lane lane) {
@@ -88,8 +94,7 @@ final class AmountPresenter {
 
     private static String facts(Sampler sampler, Readings readings) {
         return switch (sampler) {
-            case WATER ->
-                Words.reading(readings.tiltTenths(), TENTHS, 1, "°") + ", " + readings.floatsWet() + " of 3 floats wet";
+            case WATER -> Words.reading(readings.tiltTenths(), TENTHS, 1, "°");
             case AIR -> Words.reading(readings.bagPascals(), 1, 0, "Pa");
             case SOIL ->
                 Words.reading(readings.gasKilopascals(), 1, 0, "kPa") + ", "

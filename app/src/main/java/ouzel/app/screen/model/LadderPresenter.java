@@ -42,8 +42,13 @@ final class LadderPresenter {
         return row.isMet() && !row.isDisputed() && row.evidence() == Evidence.ATTESTED;
     }
 
+    /** Both judges must agree before a sampler may be armed. */
+    static boolean holdsForBoth(ConditionRow row) {
+        return row.isMet() && !row.isDisputed();
+    }
+
     private static LadderView.Row open(ConditionRow row) {
-        String words = row.condition().words() + "   " + row.valueAgainstLimit();
+        String words = row.condition().words() + "   " + valueAgainstLimit(row);
         String detail = row.isDisputed() ? dispute(row) : row.condition().action() + "  ·  " + known(row);
         return new LadderView.Row(row.condition(), sign(row), words, detail, confirm(row));
     }
@@ -64,9 +69,14 @@ final class LadderPresenter {
         };
     }
 
+    private static String valueAgainstLimit(ConditionRow row) {
+        return row.limit().isEmpty() ? row.value() : row.value() + " (limit " + row.limit() + ")";
+    }
+
+    /** The payload waits before it believes a good value, so that its "not yet" is no contradiction. */
     private static String dispute(ConditionRow row) {
         String console = row.isMet() ? "holds" : "does not hold";
-        String payload = row.isMet() ? "does not hold" : "holds";
+        String payload = row.isMet() ? "not yet" : "holds";
         return "console: " + console + "; payload: " + payload + "  ·  "
                 + row.condition().action();
     }
@@ -81,16 +91,15 @@ final class LadderPresenter {
     }
 
     private static String heading(List<ConditionRow> rows) {
-        long met = rows.stream().filter(ConditionRow::isMet).count();
+        long met = rows.stream().filter(LadderPresenter::holdsForBoth).count();
         return met == rows.size()
                 ? "All " + met + " conditions hold"
                 : (rows.size() - met) + " of " + rows.size() + " conditions not met";
     }
 
     private static Attention attention(List<ConditionRow> rows) {
-        boolean disputed = rows.stream().anyMatch(ConditionRow::isDisputed);
-        boolean calm = rows.stream().allMatch(ConditionRow::isMet) && !disputed;
-        return calm ? Attention.CALM : Attention.NOTICE;
+        boolean disputed = rows.stream().anyMatch(row -> row.isDisputed() && !row.isMet());
+        return disputed ? Attention.NOTICE : Attention.CALM;
     }
 
     private static String folded(List<String> words) {

@@ -51,7 +51,8 @@ final class PlotPresenter {
                 to,
                 currentTop(draw.current()),
                 Math.max(fillTop, top(most, 100)),
-                running && !fresh);
+                running && !fresh,
+                draw.missing() == 0 ? "" : draw.missing() + " samples lost on the way");
     }
 
     private static PlotView valve(Lane lane) {
@@ -76,7 +77,8 @@ final class PlotPresenter {
                 Math.max(VALVE_SECONDS, stroke.coil().length() / (double) ValveWaveform.RATE_HZ),
                 currentTop(stroke.coil()),
                 1,
-                false);
+                false,
+                "");
     }
 
     private static PlotView empty(PlotView.Kind kind, int rate, double to, double currentTop, double fillTop) {
@@ -91,7 +93,8 @@ final class PlotPresenter {
                 to,
                 currentTop,
                 fillTop,
-                false);
+                false,
+                "");
     }
 
     /** The least of a few fixed tops that holds the whole series, so that the axis seldom moves and never shrinks. */
