@@ -41,7 +41,7 @@ final class ConditionRowView extends JPanel {
         sign.setForeground(color(row.sign()));
         words.say(row.words());
         words.setFont(LightLook.font(0.95f, row.sign() != LadderView.Sign.MET));
-        words.setForeground(LightLook.foreground(row.sign() == LadderView.Sign.DISPUTED ? "alarmText" : "lane"));
+        words.setForeground(LightLook.foreground("lane"));
         detail.say(row.detail());
         detail.setVisible(!row.detail().isEmpty());
         confirm.setVisible(!row.confirm().isEmpty());
@@ -55,8 +55,7 @@ final class ConditionRowView extends JPanel {
     private static Color color(LadderView.Sign sign) {
         return switch (sign) {
             case MET -> LightLook.foreground("lane");
-            case UNMET, UNKNOWN -> LightLook.foreground("noticeText");
-            case DISPUTED -> LightLook.foreground("alarmText");
+            case UNMET, UNKNOWN, DISPUTED -> LightLook.foreground("noticeText");
         };
     }
 }

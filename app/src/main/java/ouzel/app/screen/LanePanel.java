@@ -79,21 +79,21 @@ final class LanePanel extends JPanel {
         name.setFont(LightLook.font(1.35f, true));
         JPanel row = row("[]10[grow][]", "[44!]");
         row.add(name);
-        row.add(badge, "aligny center, h 32!");
-        row.add(dose, "h 44!");
+        row.add(badge, "aligny center, h 32!, wmin 0");
+        row.add(dose, "h 44!, wmin pref");
         add(row, "cell 0 0, wmin 0");
     }
 
     private void addControls() {
-        JPanel row = row("[70!][grow,fill][78!][88!]", "[48!]");
+        JPanel row = row("[][grow,fill][][]", "[48!]");
         for (JButton button : new JButton[] {arm, stop, reload}) {
             button.setMargin(new Insets(2, 4, 2, 4));
             button.setFont(LightLook.font(1.0f, true));
         }
-        row.add(arm, "h 48!, growx");
+        row.add(arm, "h 48!, wmin pref");
         row.add(hold, "h 48!, wmin 0");
-        row.add(stop, "h 48!, growx");
-        row.add(reload, "h 48!, growx");
+        row.add(stop, "h 48!, wmin pref");
+        row.add(reload, "h 48!, wmin pref");
         add(row, "cell 0 1, wmin 0");
         hint.setFont(LightLook.font(0.93f, true));
         hint.setIconTextGap(6);
@@ -109,7 +109,11 @@ final class LanePanel extends JPanel {
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
-        add(ladder.heading(), "cell 0 4, wmin 0");
+        facts.setFont(LightLook.font(0.93f, false));
+        JPanel row = row("[][grow][]", "[]");
+        row.add(ladder.heading());
+        row.add(facts, "cell 2 0, wmin 0");
+        add(row, "cell 0 4, wmin 0");
         add(scroll, "cell 0 5, wmin 0, hmin 48");
     }
 
@@ -124,12 +128,10 @@ final class LanePanel extends JPanel {
 
     private void addAmounts() {
         fill.setFont(LightLook.font(1.25f, true));
-        facts.setFont(LightLook.font(0.93f, false));
         fillNote.setFont(LightLook.font(0.93f, false));
         JPanel row = row("[][grow][]", "[]");
         row.add(fill, "wmin pref");
         row.add(fillNote, "wmin 0, aligny baseline");
-        row.add(facts, "alignx right, aligny baseline, wmin 0");
         add(row, "cell 0 7, wmin 0");
         add(plot, "cell 0 8, wmin 0, hmin 90");
     }

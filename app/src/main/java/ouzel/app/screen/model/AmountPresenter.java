@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import ouzel.app.desk.Draw;
 import ouzel.app.desk.Lane;
+import ouzel.app.desk.Phase;
 import ouzel.app.desk.Stroke;
 import ouzel.app.estimate.Amount;
+import ouzel.protocol.message.Arm;
 import ouzel.protocol.message.Readings;
 import ouzel.protocol.message.Sampler;
 
@@ -21,19 +23,35 @@ final class AmountPresenter {
     }
 
     private static Cell pumped(Freshness freshness, Lane lane) {
-        String of = " of " + lane.dose();
         Optional<Draw> drawn = lane.draw().filter(draw -> draw.fill().length() > 0);
         if (drawn.isEmpty()) {
-            return new Cell("fill", Words.NO_VALUE + of + " mL", "nothing drawn", Standing.NONE, Attention.CALM);
+            String nothing = Words.NO_VALUE + " of " + lane.dose() + " mL";
+            return new Cell("fill", nothing, "nothing drawn", Standing.NONE, Attention.CALM);
         }
         Draw draw = drawn.get();
+        if (isOfFormerContainer(lane, draw)) {
+            return new Cell("last fill", lastFill(draw), "in the container before", Standing.NONE, Attention.CALM);
+        }
         boolean stale = draw.ended().isEmpty() && !freshness.isFresh();
         return new Cell(
                 "fill",
-                lastFill(draw) + of,
+                lastFill(draw) + " of " + asked(lane),
                 stale ? freshness.ageIfStale() : "",
                 stale ? Standing.STALE : Standing.LIVE,
                 Attention.CALM);
+    }
+
+    /** A sampler that is fresh again has had its container changed since. */
+    private static boolean isOfFormerContainer(Lane lane, Draw draw) {
+        return draw.ended().isPresent() && (lane.phase() == Phase.SAFE || lane.phase() == Phase.ARMED);
+    }
+
+    /** What the draw was armed for; the lane's own dose may have been set for the next one since. */
+    private static int asked(Lane lane) {
+        return lane.arm()
+                .filter(track -> track.order() instanceof Arm)
+                .map(track -> ((Arm) track.order()).dose())
+                .orElse(lane.dose());
     }
 
     private static String lastFill(Draw draw) {
@@ -51,12 +69,8 @@ final class AmountPresenter {
                 .map(reading -> reading.moved()
                         ? new Cell(
                                 "valve",
-                                String.format(Locale.ROOT, "seated after %.1f ms", reading.dipMillis()),
-                                String.format(
-                                        Locale.ROOT,
-                                        "dip %.0f mA, then %.0f mA",
-                                        reading.dipMilliamps(),
-                                        reading.steadyMilliamps()),
+                                String.format(Locale.ROOT, "seated %.1f ms", reading.dipMillis()),
+                                String.format(Locale.ROOT, "dip %.0f mA", reading.dipMilliamps()),
                                 Standing.LIVE,
                                 Attention.CALM)
                         : new Cell("valve", "did not move", "no dip in its current", Standing.LIVE, Attention.ALARM))

@@ -13,6 +13,9 @@ final class LadderPresenter {
     /** Ages up to this are not worth a word, ms. */
     private static final long WORTH_SAYING_MILLIS = 1_000;
 
+    /** An attestation can be renewed when it has no more than this left, s. */
+    private static final int RENEW_SECONDS = 30;
+
     private LadderPresenter() {}
 
     static LadderView view(List<ConditionRow> rows) {
@@ -54,8 +57,9 @@ final class LadderPresenter {
     }
 
     private static LadderView.Row attested(ConditionRow row) {
-        String words = row.condition().words() + "   " + row.person() + ", " + row.expiresInSeconds() + " s left";
-        return new LadderView.Row(row.condition(), LadderView.Sign.MET, words, "", "Renew…");
+        String words = row.condition().words() + "   " + row.person() + ", " + Words.left(row.expiresInSeconds());
+        String confirm = row.expiresInSeconds() <= RENEW_SECONDS ? "Renew…" : "";
+        return new LadderView.Row(row.condition(), LadderView.Sign.MET, words, "", confirm);
     }
 
     private static LadderView.Sign sign(ConditionRow row) {

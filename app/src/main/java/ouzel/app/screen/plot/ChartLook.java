@@ -9,6 +9,7 @@ import java.util.Locale;
 import javax.swing.UIManager;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
@@ -20,6 +21,7 @@ import org.jfree.chart.ui.TextAnchor;
 
 /** Gives charts the colours and fonts of the installed look instead of their own. */
 final class ChartLook {
+    private static final int FEWEST_TICKS = 4;
     private static final float BAND_OPACITY = 0.22f;
 
     private ChartLook() {}
@@ -45,6 +47,14 @@ final class ChartLook {
         axis.setLabelInsets(new RectangleInsets(1, 2, 1, 2));
         axis.setNumberFormatOverride(new DecimalFormat("0.#", DecimalFormatSymbols.getInstance(Locale.ROOT)));
         return axis;
+    }
+
+    /** Sets the ends of an axis, and ticks at one, two or five times a power of ten, at least four of them. */
+    static void span(NumberAxis axis, double from, double to) {
+        double step = Math.pow(10, Math.floor(Math.log10((to - from) / FEWEST_TICKS)));
+        double most = (to - from) / FEWEST_TICKS / step;
+        axis.setTickUnit(new NumberTickUnit(step * (most >= 5 ? 5 : most >= 2 ? 2 : 1)), false, false);
+        axis.setRange(from, to);
     }
 
     static JFreeChart chart(XYPlot plot) {

@@ -108,9 +108,9 @@ public final class LivePlot extends ChartPanel {
     }
 
     private void drawAxes(PlotView view) {
-        time.setRange(view.from() * timeScale(), view.to() * timeScale());
-        currentAxis.setRange(0, view.currentTop());
-        fillAxis.setRange(0, view.fillTop());
+        ChartLook.span(time, view.from() * timeScale(), view.to() * timeScale());
+        ChartLook.span(currentAxis, 0, view.currentTop());
+        ChartLook.span(fillAxis, 0, view.fillTop());
     }
 
     private void drawMarks(PlotView view) {
