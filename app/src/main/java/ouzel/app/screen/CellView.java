@@ -36,7 +36,7 @@ final class CellView extends JPanel {
         }
         shown = cell;
         caption.setText(cell.note().isEmpty() ? cell.caption() : cell.caption() + "   " + cell.note());
-        caption.setIcon(SignIcon.of(cell.attention(), 12));
+        caption.setIcon(SignIcon.ofTrouble(cell.attention(), 12));
         caption.setForeground(LightLook.text(cell.attention()));
         value.setText(cell.value());
         value.setFont(cell.standing() == Standing.STALE ? struck : plain);

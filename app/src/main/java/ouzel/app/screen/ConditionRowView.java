@@ -26,10 +26,10 @@ final class ConditionRowView extends JPanel {
         setOpaque(false);
         detail.setForeground(LightLook.foreground("quiet"));
         confirm.addActionListener(event -> attest.accept(shown.condition()));
-        add(sign, "aligny top, gaptop 1");
-        add(words, "wmin 0");
-        add(confirm, "spany 2, h 44!, wmin 92, wrap");
-        add(detail, "skip 1, wmin 0");
+        add(sign, "cell 0 0, aligny top, gaptop 1");
+        add(words, "cell 1 0, wmin 0");
+        add(confirm, "cell 2 0 1 2, h 44!, wmin 92");
+        add(detail, "cell 1 1, wmin 0");
     }
 
     void render(LadderView.Row row) {
@@ -41,7 +41,7 @@ final class ConditionRowView extends JPanel {
         sign.setForeground(color(row.sign()));
         words.say(row.words());
         words.setFont(LightLook.font(0.95f, row.sign() != LadderView.Sign.MET));
-        words.setForeground(color(row.sign()));
+        words.setForeground(LightLook.foreground("lane"));
         detail.say(row.detail());
         detail.setVisible(!row.detail().isEmpty());
         confirm.setVisible(!row.confirm().isEmpty());
@@ -55,8 +55,7 @@ final class ConditionRowView extends JPanel {
     private static Color color(LadderView.Sign sign) {
         return switch (sign) {
             case MET -> LightLook.foreground("lane");
-            case UNMET, UNKNOWN -> LightLook.foreground("noticeText");
-            case DISPUTED -> LightLook.foreground("alarmText");
+            case UNMET, UNKNOWN, DISPUTED -> LightLook.foreground("noticeText");
         };
     }
 }

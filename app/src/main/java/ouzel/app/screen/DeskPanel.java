@@ -30,11 +30,12 @@ final class DeskPanel extends JPanel {
 
     DeskPanel(boolean rehearsal, Optional<PilotFeed> pilot, DeskIntents intents, ZoneId zone) {
         super(new MigLayout(
-                "insets 0 6 4 6, gap 6 4, fill, hidemode 3", "[grow,fill]", "[][grow,fill][150:20%:300,fill][]"));
+                "insets 0 6 4 6, gap 6 4, fill, hidemode 3", "[grow,fill]", "[][grow,fill][170:20%:280,fill][]"));
         this.header = new HeaderPanel(rehearsal, intents);
         this.journal = new JournalPanel(new JournalPresenter(zone), intents);
         this.rehearsalStrip = pilot.map(RehearsalStrip::new);
         this.keyHelp = new KeyHelp(pilot.isPresent());
+        setFocusable(true);
         setBorder(rehearsal ? new HatchedBorder(LightLook.background("rehearsal")) : emptyBorder());
         add(header, "wrap, growx, wmin 0");
         addLanes(rehearsal, intents);
@@ -62,7 +63,7 @@ final class DeskPanel extends JPanel {
         JPanel row = new JPanel(new MigLayout("insets 0, gap 6 0, fill", "[grow,fill][]", "[grow,fill]"));
         row.setOpaque(false);
         row.add(journal, "wmin 0, hmin 0");
-        rehearsalStrip.ifPresent(strip -> row.add(strip, "w 260!, hmin 0"));
+        rehearsalStrip.ifPresent(strip -> row.add(strip, "w 300!, hmin 0"));
         add(row, "wrap, wmin 0, hmin 0");
     }
 

@@ -79,7 +79,7 @@ public final class DeskWindow {
 
             @Override
             public void windowDeactivated(WindowEvent event) {
-                intents.holdBroken("the window lost the keyboard");
+                intents.holdBroken("keyboard lost");
                 keys.forget();
             }
         });
@@ -117,6 +117,7 @@ public final class DeskWindow {
         frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
         frame();
         frame.setVisible(true);
+        desk.requestFocusInWindow();
         timer.start();
     }
 

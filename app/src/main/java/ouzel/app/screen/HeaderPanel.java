@@ -27,21 +27,28 @@ final class HeaderPanel extends JPanel {
     private HeaderView shown;
 
     HeaderPanel(boolean rehearsal, DeskIntents intents) {
-        super(new MigLayout("insets 4 6 2 6, gap 0 2, fillx, hidemode 3, novisualpadding", "[][][][][grow][]", "[][]"));
+        super(new MigLayout("insets 4 6 2 6, gap 0 2, fillx, novisualpadding", "[grow,fill]", "[48!][24!]"));
         setOpaque(false);
+        buildSafeAll(intents);
         addCells(rehearsal);
-        addSafeAll(intents);
         addStatus();
     }
 
     private void addCells(boolean rehearsal) {
-        if (rehearsal) {
-            add(rehearsalMark(), "split 2, h 44!, gapright 4");
-        }
-        add(link, "sgy cell");
-        add(battery, "sgy cell");
-        add(clock, "sgy cell");
-        add(site, "sgy cell");
+        JPanel row = row("[]4[]0[]0[]0[grow]8[240!]");
+        row.add(rehearsal ? rehearsalMark() : new JLabel(), "h 44!");
+        row.add(link);
+        row.add(battery);
+        row.add(clock);
+        row.add(site, "wmin 0");
+        row.add(safeAll, "growx, h 48!");
+        add(row, "wrap, wmin 0");
+    }
+
+    private static JPanel row(String columns) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3, novisualpadding", columns, "[]"));
+        row.setOpaque(false);
+        return row;
     }
 
     static JLabel rehearsalMark() {
@@ -54,16 +61,7 @@ final class HeaderPanel extends JPanel {
         return mark;
     }
 
-    private void addSafeAll(DeskIntents intents) {
-        radioStop.setFont(LightLook.font(0.86f, false));
-        radioStop.setForeground(LightLook.foreground("deskQuiet"));
-        safeAllTrack.setFont(LightLook.font(0.86f, true));
-        JPanel words =
-                new JPanel(new MigLayout("insets 0, gap 0, wrap 1, hidemode 3, alignx right", "[right]", "[][]"));
-        words.setOpaque(false);
-        words.add(safeAllTrack);
-        words.add(radioStop);
-        add(words, "alignx right, gapright 8");
+    private void buildSafeAll(DeskIntents intents) {
         safeAll.setName("safeAll");
         safeAll.setIcon(new SignIcon(SignIcon.Mark.STOP, 14));
         safeAll.setIconTextGap(12);
@@ -73,7 +71,6 @@ final class HeaderPanel extends JPanel {
         safeAll.setToolTipText("Everything off and disarmed, over the radio. The arming plug is what cuts the power.");
         safeAll.getAccessibleContext().setAccessibleDescription(safeAll.getToolTipText());
         PressDown.actsOn(safeAll, intents::safeAllPressed);
-        add(safeAll, "w 220:240, h 48!, wrap");
     }
 
     private void addStatus() {
@@ -81,7 +78,14 @@ final class HeaderPanel extends JPanel {
         status.setIconTextGap(6);
         status.setOpaque(true);
         status.setBorder(BorderFactory.createEmptyBorder(2, 10, 2, 10));
-        add(status, "spanx, growx, wmin 0, h 24!");
+        radioStop.setFont(LightLook.font(0.86f, false));
+        radioStop.setForeground(LightLook.foreground("deskQuiet"));
+        safeAllTrack.setFont(LightLook.font(0.86f, true));
+        JPanel row = row("[grow,fill]10[]10[]");
+        row.add(status, "wmin 0, h 24!");
+        row.add(safeAllTrack);
+        row.add(radioStop);
+        add(row, "wmin 0");
     }
 
     void render(HeaderView view) {
@@ -95,11 +99,11 @@ final class HeaderPanel extends JPanel {
         site.render(view.site());
         status.setText(view.status().sentence());
         status.setToolTipText(view.status().sentence());
-        status.setIcon(SignIcon.of(view.status().attention(), 13));
+        status.setIcon(SignIcon.ofTrouble(view.status().attention(), 13));
         colour(status, view.status());
         safeAllTrack.setVisible(!view.safeAll().sentence().isEmpty());
         safeAllTrack.setText(view.safeAll().sentence());
-        safeAllTrack.setIcon(SignIcon.of(view.safeAll().attention(), 12));
+        safeAllTrack.setIcon(SignIcon.ofTrouble(view.safeAll().attention(), 12));
         safeAllTrack.setForeground(LightLook.text(view.safeAll().attention()));
     }
 

@@ -3,6 +3,7 @@ package ouzel.app.screen;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -23,7 +24,8 @@ import ouzel.app.screen.model.DeskIntents.HoldView;
  * <p>Thread: EDT.
  */
 final class HoldControl extends JComponent {
-    private HoldView shown = new HoldView(false, 0, "");
+    private final Font small = LightLook.font(0.86f, false);
+    private HoldView shown = new HoldView(false, 0, "", "");
 
     HoldControl(LongConsumer pressed, LongConsumer released) {
         setFont(LightLook.font(1.0f, true));
@@ -57,7 +59,7 @@ final class HoldControl extends JComponent {
         }
         shown = view;
         setEnabled(view.enabled());
-        getAccessibleContext().setAccessibleName("Trigger. " + view.text());
+        getAccessibleContext().setAccessibleName("Trigger. " + view.text() + " " + view.note());
         repaint();
     }
 
@@ -105,12 +107,18 @@ final class HoldControl extends JComponent {
     }
 
     private void paintWords(Graphics2D pen) {
-        Graphics2D words = (Graphics2D) getComponentGraphics(pen);
-        words.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        words.setFont(getFont());
-        FontMetrics metrics = words.getFontMetrics();
-        int x = Math.max(UIScale.scale(6), (getWidth() - metrics.stringWidth(shown.text())) / 2);
-        int y = (getHeight() - metrics.getHeight()) / 2 + metrics.getAscent();
-        words.drawString(shown.text(), x, y);
+        pen.setColor(LightLook.foreground(shown.enabled() ? "hold" : "quiet"));
+        pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        FontMetrics text = getFontMetrics(getFont());
+        FontMetrics note = getFontMetrics(small);
+        int height = text.getHeight() + (shown.note().isEmpty() ? 0 : note.getHeight());
+        int top = (getHeight() - height) / 2;
+        paintLine(pen, shown.text(), text, top + text.getAscent());
+        paintLine(pen, shown.note(), note, top + text.getHeight() + note.getAscent());
+    }
+
+    private void paintLine(Graphics2D pen, String words, FontMetrics metrics, int baseline) {
+        pen.setFont(metrics.getFont());
+        pen.drawString(words, Math.max(UIScale.scale(6), (getWidth() - metrics.stringWidth(words)) / 2), baseline);
     }
 }

@@ -1,15 +1,12 @@
 package ouzel.app.screen;
 
-import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
@@ -37,7 +34,7 @@ final class JournalPanel extends JPanel {
 
     JournalPanel(JournalPresenter presenter, DeskIntents intents) {
         super(new MigLayout(
-                "insets 4 10 6 10, gap 10 2, fill", "[42%,grow,fill][58%,grow,fill]", "[44!][grow,fill,60::]"));
+                "insets 2 10 4 10, gap 10 2, fill", "[36%,grow,fill][64%,grow,fill]", "[44!][grow,fill,60::]"));
         this.presenter = presenter;
         this.intents = intents;
         setBackground(LightLook.background("lane"));
@@ -81,12 +78,7 @@ final class JournalPanel extends JPanel {
         pinnedScroll.setOpaque(false);
         pinnedScroll.getViewport().setOpaque(false);
         add(pinnedScroll, "wmin 0");
-        JList<JournalView.Line> list = new JList<>(lines);
-        list.setName("journal");
-        list.setBackground(LightLook.background("lane"));
-        list.setFont(LightLook.font(0.93f, false));
-        list.setCellRenderer(new LineRenderer());
-        list.getAccessibleContext().setAccessibleName("Journal, newest first");
+        JournalList list = new JournalList(lines);
         JScrollPane scroll = new JScrollPane(list);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         add(scroll, "wmin 0");
@@ -128,21 +120,5 @@ final class JournalPanel extends JPanel {
         }
         pinned.revalidate();
         pinned.repaint();
-    }
-
-    /** Paints one line in the shade and with the sign of its weight. */
-    private static final class LineRenderer extends DefaultListCellRenderer {
-        @Override
-        public Component getListCellRendererComponent(
-                JList<?> list, Object value, int index, boolean isSelected, boolean cellHasFocus) {
-            JLabel label = (JLabel) super.getListCellRendererComponent(list, value, index, isSelected, cellHasFocus);
-            JournalView.Line line = (JournalView.Line) value;
-            label.setText(line.spoken());
-            label.setIcon(SignIcon.of(line.attention(), 11));
-            if (!isSelected) {
-                label.setForeground(LightLook.text(line.attention()));
-            }
-            return label;
-        }
     }
 }

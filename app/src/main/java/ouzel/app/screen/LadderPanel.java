@@ -35,10 +35,14 @@ final class LadderPanel extends JPanel implements Scrollable {
         heading.setFont(LightLook.font(0.95f, true));
         folded.setForeground(LightLook.foreground("quiet"));
         met.setForeground(LightLook.foreground("quiet"));
-        add(heading);
         add(list, "wmin 0");
         add(folded, "wmin 0");
         add(met, "wmin 0");
+    }
+
+    /** The line that stands above the list and never scrolls away. */
+    JLabel heading() {
+        return heading;
     }
 
     void render(LadderView view) {
@@ -69,6 +73,7 @@ final class LadderPanel extends JPanel implements Scrollable {
         }
         list.setVisible(count > 0);
         list.revalidate();
+        scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     }
 
     @Override

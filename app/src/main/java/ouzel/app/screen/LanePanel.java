@@ -33,7 +33,7 @@ final class LanePanel extends JPanel {
     private final JButton arm;
     private final HoldControl hold;
     private final JButton stop = new JButton("Stop  X");
-    private final JButton reload = new JButton("Reload…  R");
+    private final JButton reload = new JButton("Reload  R");
     private final JLabel hint = new JLabel();
     private final InlineStrip strip = new InlineStrip(this::stripClosed);
     private final LadderPanel ladder = new LadderPanel(this::askName);
@@ -41,6 +41,7 @@ final class LanePanel extends JPanel {
     private final StageLadder order = new StageLadder();
     private final Paragraph orderWords = new Paragraph(LightLook.font(0.9f, true));
     private final JLabel fill = new JLabel();
+    private final JLabel fillNote = new JLabel();
     private final JLabel facts = new JLabel();
     private final Paragraph sample = new Paragraph(LightLook.font(0.9f, false));
     private final JLabel signalWord = new JLabel();
@@ -50,9 +51,9 @@ final class LanePanel extends JPanel {
 
     LanePanel(Sampler sampler, boolean rehearsal, DeskIntents intents, LastName lastName) {
         super(new MigLayout(
-                "insets 8 10 8 10, gap 6 4, wrap 1, fill, hidemode 3",
+                "insets 6 10 6 10, gap 6 3, fill, hidemode 3",
                 "[grow,fill]",
-                "[44!][48!][18!][][shrinkprio 200,top][][][grow,fill,110::][][]"));
+                "[44!][48!][18!][][][shrinkprio 200,top][][][grow,fill,shrinkprio 300,96::][][]"));
         this.sampler = sampler;
         this.intents = intents;
         this.lastName = lastName;
@@ -78,26 +79,26 @@ final class LanePanel extends JPanel {
         name.setFont(LightLook.font(1.35f, true));
         JPanel row = row("[]10[grow][]", "[44!]");
         row.add(name);
-        row.add(badge, "aligny center, h 32!");
-        row.add(dose, "h 44!");
-        add(row, "wmin 0");
+        row.add(badge, "aligny center, h 32!, wmin 0");
+        row.add(dose, "h 44!, wmin pref");
+        add(row, "cell 0 0, wmin 0");
     }
 
     private void addControls() {
-        JPanel row = row("[88!][grow,fill][84!][104!]", "[48!]");
+        JPanel row = row("[][grow,fill][][]", "[48!]");
         for (JButton button : new JButton[] {arm, stop, reload}) {
             button.setMargin(new Insets(2, 4, 2, 4));
             button.setFont(LightLook.font(1.0f, true));
         }
-        row.add(arm, "h 48!, growx");
+        row.add(arm, "h 48!, wmin pref");
         row.add(hold, "h 48!, wmin 0");
-        row.add(stop, "h 48!, growx");
-        row.add(reload, "h 48!, growx");
-        add(row, "wmin 0");
+        row.add(stop, "h 48!, wmin pref");
+        row.add(reload, "h 48!, wmin pref");
+        add(row, "cell 0 1, wmin 0");
         hint.setFont(LightLook.font(0.93f, true));
         hint.setIconTextGap(6);
-        add(hint, "wmin 0");
-        add(strip, "wmin 0");
+        add(hint, "cell 0 2, wmin 0");
+        add(strip, "cell 0 3, wmin 0");
     }
 
     private void addLadder() {
@@ -108,7 +109,12 @@ final class LanePanel extends JPanel {
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
-        add(scroll, "wmin 0, hmin 60");
+        facts.setFont(LightLook.font(0.93f, false));
+        JPanel row = row("[][grow][]", "[]");
+        row.add(ladder.heading());
+        row.add(facts, "cell 2 0, wmin 0");
+        add(row, "cell 0 4, wmin 0");
+        add(scroll, "cell 0 5, wmin 0, hmin 48");
     }
 
     private void addOrder() {
@@ -117,21 +123,21 @@ final class LanePanel extends JPanel {
         row.add(orderName, "aligny top");
         row.add(order, "wmin 0");
         row.add(orderWords, "newline, spanx, growx, wmin 0");
-        add(row, "wmin 0");
+        add(row, "cell 0 6, wmin 0");
     }
 
     private void addAmounts() {
         fill.setFont(LightLook.font(1.25f, true));
-        facts.setFont(LightLook.font(0.93f, false));
-        JPanel row = row("[grow][]", "[]");
-        row.add(fill, "wmin 0");
-        row.add(facts, "alignx right, wmin 0");
-        add(row, "wmin 0");
-        add(plot, "wmin 0, hmin 100");
+        fillNote.setFont(LightLook.font(0.93f, false));
+        JPanel row = row("[][grow][]", "[]");
+        row.add(fill, "wmin pref");
+        row.add(fillNote, "wmin 0, aligny baseline");
+        add(row, "cell 0 7, wmin 0");
+        add(plot, "cell 0 8, wmin 0, hmin 90");
     }
 
     private void addWords() {
-        add(sample, "wmin 0");
+        add(sample, "cell 0 9, wmin 0");
         JPanel row = row("[][grow,fill]", "[]");
         signalWord.setFont(LightLook.font(0.8f, true));
         signalWord.setOpaque(true);
@@ -141,7 +147,7 @@ final class LanePanel extends JPanel {
         caution.setForeground(LightLook.foreground("quiet"));
         row.add(signalWord, "aligny top");
         row.add(caution, "wmin 0");
-        add(row, "wmin 0");
+        add(row, "cell 0 10, wmin 0");
     }
 
     private static JPanel row(String columns, String rows) {
@@ -169,7 +175,7 @@ final class LanePanel extends JPanel {
     }
 
     private void askName(Condition condition) {
-        intents.holdCancelled("a name is being entered");
+        intents.holdCancelled("name asked");
         strip.askName(condition, lastName.name(), person -> {
             lastName.remember(person);
             intents.attested(condition, person);
@@ -207,7 +213,9 @@ final class LanePanel extends JPanel {
         ladder.render(view.ladder());
         renderOrder(view);
         renderAmount(fill, view.fill());
-        renderAmount(facts, view.facts());
+        fillNote.setText(view.fill().note());
+        fillNote.setForeground(LightLook.text(view.fill().attention()));
+        renderFacts(view.facts());
         plot.show(view.plot());
         sample.setVisible(view.sample().isPresent());
         view.sample().ifPresent(this::renderSample);
@@ -221,7 +229,7 @@ final class LanePanel extends JPanel {
         reload.setEnabled(controls.reload());
         hint.setText(controls.hint().sentence());
         hint.setToolTipText(controls.hint().sentence());
-        hint.setIcon(SignIcon.of(controls.hint().attention(), 13));
+        hint.setIcon(SignIcon.ofTrouble(controls.hint().attention(), 13));
         hint.setForeground(LightLook.text(controls.hint().attention()));
     }
 
@@ -239,12 +247,18 @@ final class LanePanel extends JPanel {
 
     private static void renderAmount(JLabel label, Cell cell) {
         boolean live = cell.standing() == Standing.LIVE;
-        label.setText(cell.caption() + "  " + cell.value()
-                + (cell.note().isEmpty() || cell.standing() == Standing.NONE ? "" : "   " + cell.note()));
+        label.setText(cell.caption() + "  " + cell.value());
         label.setFont(AmountFonts.of(label.getFont(), cell.standing()));
         label.setForeground(LightLook.foreground(live ? "lane" : "quiet"));
         label.getAccessibleContext().setAccessibleName(cell.spoken());
         label.setToolTipText(cell.spoken());
+    }
+
+    private void renderFacts(Cell cell) {
+        renderAmount(facts, cell);
+        if (cell.standing() == Standing.STALE) {
+            facts.setText(facts.getText() + "   " + cell.note());
+        }
     }
 
     private void renderSample(Alert alert) {

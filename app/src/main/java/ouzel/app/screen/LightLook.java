@@ -3,6 +3,8 @@ package ouzel.app.screen;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.font.TextAttribute;
 import java.util.Map;
 import javax.swing.UIManager;
@@ -14,9 +16,30 @@ import ouzel.app.screen.model.Attention;
  * <p>Thread: EDT.
  */
 public final class LightLook extends FlatLightLaf {
-    /** Makes this the look of every component that is built from now on. */
+    private static final int FONT = 14;
+    private static final int LARGE_FONT = 17;
+    private static final int LARGE_WIDTH = 1_800;
+    private static final int LARGE_HEIGHT = 1_000;
+
+    /** Makes this the look of every component that is built from now on, with larger letters where there is room. */
     public static void use() {
-        setup(new LightLook());
+        use(isLargeScreen() ? LARGE_FONT : FONT);
+    }
+
+    /** The same with letters of {@code size} px. */
+    static void use(int size) {
+        LightLook look = new LightLook();
+        look.setExtraDefaults(Map.of("defaultFont", String.valueOf(size)));
+        setup(look);
+    }
+
+    private static boolean isLargeScreen() {
+        return !GraphicsEnvironment.isHeadless()
+                && GraphicsEnvironment.getLocalGraphicsEnvironment()
+                        .getDefaultScreenDevice()
+                        .getDefaultConfiguration()
+                        .getBounds()
+                        .contains(new Rectangle(LARGE_WIDTH, LARGE_HEIGHT));
     }
 
     @Override

@@ -1,7 +1,10 @@
 package ouzel.app.screen;
 
+import java.awt.Dimension;
 import java.awt.Font;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+import javax.swing.text.DefaultCaret;
 
 /**
  * Words that wrap instead of being cut, and cannot be edited or focused.
@@ -20,6 +23,24 @@ final class Paragraph extends JTextArea {
         setBorder(null);
         setMargin(null);
         setColumns(1);
+        // Or else every new text would scroll whatever it stands in to its own end.
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+    }
+
+    /** Where the words wrap, and so how high they stand, follows from the width: another width is laid out once more. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean isOther = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (isOther && getPreferredSize().height != height) {
+            SwingUtilities.invokeLater(this::revalidate);
+        }
+    }
+
+    /** Words may be squeezed in width, never cut in height. */
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(0, getPreferredSize().height);
     }
 
     /** Assigns the words if they are others than before. */

@@ -16,12 +16,12 @@ final class RehearsalStrip extends JPanel {
     private final Paragraph says = new Paragraph(LightLook.font(0.93f, false));
 
     RehearsalStrip(PilotFeed pilot) {
-        super(new MigLayout("insets 6 8 6 8, gap 6 4, wrap 1, fill", "[grow,fill]", "[][grow][44!][44!][44!]"));
+        super(new MigLayout("insets 3 8 3 8, gap 6 2, wrap 1, fill", "[grow,fill]", "[grow][44!][44!][44!]"));
         this.pilot = pilot;
         setName("rehearsal");
         setBackground(LightLook.background("lane"));
         setBorder(BorderFactory.createLineBorder(LightLook.background("rehearsal"), 2));
-        JLabel heading = new JLabel("Simulated pilot");
+        JLabel heading = new JLabel("Pilot");
         heading.setFont(LightLook.font(0.95f, true));
         heading.setForeground(LightLook.background("rehearsal"));
         add(heading, "split 2");

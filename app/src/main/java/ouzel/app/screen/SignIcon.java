@@ -43,9 +43,7 @@ record SignIcon(Mark mark, int size) implements Icon {
         /** Two arrows against each other. */
         AGAINST,
         /** Filled square: stop. */
-        STOP,
-        /** Nothing. */
-        NONE
+        STOP
     }
 
     static SignIcon of(LaneView.Shape shape, int size) {
@@ -73,20 +71,19 @@ record SignIcon(Mark mark, int size) implements Icon {
                 size);
     }
 
-    static SignIcon of(Attention attention, int size) {
-        return new SignIcon(
-                switch (attention) {
-                    case CALM -> Mark.NONE;
-                    case ACTIVE -> Mark.ARROW;
-                    case NOTICE -> Mark.TRIANGLE;
-                    case ALARM -> Mark.CROSS;
-                },
-                size);
+    /** The sign of anything but calm; null, which Swing takes for no icon, while all is calm. */
+    static Icon ofTrouble(Attention attention, int size) {
+        return switch (attention) {
+            case CALM -> null;
+            case ACTIVE -> new SignIcon(Mark.ARROW, size);
+            case NOTICE -> new SignIcon(Mark.TRIANGLE, size);
+            case ALARM -> new SignIcon(Mark.CROSS, size);
+        };
     }
 
     @Override
     public int getIconWidth() {
-        return mark == Mark.NONE ? 0 : UIScale.scale(size);
+        return UIScale.scale(size);
     }
 
     @Override
@@ -128,7 +125,6 @@ record SignIcon(Mark mark, int size) implements Icon {
                 pen.fill(path(true, 15.5, 3, 9, 8, 15.5, 13));
             }
             case STOP -> pen.fill(new Rectangle2D.Double(2, 2, 12, 12));
-            case NONE -> {}
         }
     }
 

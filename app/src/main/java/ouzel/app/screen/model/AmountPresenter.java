@@ -2,10 +2,13 @@ package ouzel.app.screen.model;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import ouzel.app.desk.Draw;
 import ouzel.app.desk.Lane;
+import ouzel.app.desk.Phase;
 import ouzel.app.desk.Stroke;
 import ouzel.app.estimate.Amount;
+import ouzel.protocol.message.Arm;
 import ouzel.protocol.message.Readings;
 import ouzel.protocol.message.Sampler;
 
@@ -20,20 +23,35 @@ final class AmountPresenter {
     }
 
     private static Cell pumped(Freshness freshness, Lane lane) {
-        String of = " of " + lane.dose();
         Optional<Draw> drawn = lane.draw().filter(draw -> draw.fill().length() > 0);
         if (drawn.isEmpty()) {
-            return new Cell("fill", Words.NO_VALUE + of + " mL", "nothing drawn", Standing.NONE, Attention.CALM);
+            String nothing = Words.NO_VALUE + " of " + lane.dose() + " mL";
+            return new Cell("fill", nothing, "nothing drawn", Standing.NONE, Attention.CALM);
         }
         Draw draw = drawn.get();
+        if (isOfFormerContainer(lane, draw)) {
+            return new Cell("last fill", lastFill(draw), "in the container before", Standing.NONE, Attention.CALM);
+        }
         boolean stale = draw.ended().isEmpty() && !freshness.isFresh();
-        String missing = draw.missing() == 0 ? "" : draw.missing() + " samples missing";
         return new Cell(
                 "fill",
-                lastFill(draw) + of,
-                stale ? freshness.ageIfStale() : missing,
+                lastFill(draw) + " of " + asked(lane),
+                stale ? freshness.ageIfStale() : "",
                 stale ? Standing.STALE : Standing.LIVE,
                 Attention.CALM);
+    }
+
+    /** A sampler that is fresh again has had its container changed since. */
+    private static boolean isOfFormerContainer(Lane lane, Draw draw) {
+        return draw.ended().isPresent() && (lane.phase() == Phase.SAFE || lane.phase() == Phase.ARMED);
+    }
+
+    /** What the draw was armed for; the lane's own dose may have been set for the next one since. */
+    private static int asked(Lane lane) {
+        return lane.arm()
+                .filter(track -> track.order() instanceof Arm)
+                .map(track -> ((Arm) track.order()).dose())
+                .orElse(lane.dose());
     }
 
     private static String lastFill(Draw draw) {
@@ -51,12 +69,8 @@ final class AmountPresenter {
                 .map(reading -> reading.moved()
                         ? new Cell(
                                 "valve",
-                                String.format(Locale.ROOT, "seated after %.1f ms", reading.dipMillis()),
-                                String.format(
-                                        Locale.ROOT,
-                                        "dip %.0f mA, then %.0f mA",
-                                        reading.dipMilliamps(),
-                                        reading.steadyMilliamps()),
+                                String.format(Locale.ROOT, "seated %.1f ms", reading.dipMillis()),
+                                String.format(Locale.ROOT, "dip %.0f mA", reading.dipMilliamps()),
                                 Standing.LIVE,
                                 Attention.CALM)
                         : new Cell("valve", "did not move", "no dip in its current", Standing.LIVE, Attention.ALARM))
@@ -66,7 +80,13 @@ final class AmountPresenter {
     private static String waveform(Stroke stroke) {
         return stroke.expected() == 0
                 ? "waiting for the waveform"
-                : "waveform " + stroke.coil().length() + " of " + stroke.expected();
+                : "waveform " + heard(stroke) + " of " + stroke.expected();
+    }
+
+    private static long heard(Stroke stroke) {
+        return IntStream.range(0, stroke.coil().length())
+                .filter(i -> stroke.coil().at(i) != Stroke.NOT_YET)
+                .count();
     }
 
     static Cell facts(Freshness freshness, Lane lane) {
@@ -88,8 +108,7 @@ final class AmountPresenter {
 
     private static String facts(Sampler sampler, Readings readings) {
         return switch (sampler) {
-            case WATER ->
-                Words.reading(readings.tiltTenths(), TENTHS, 1, "°") + ", " + readings.floatsWet() + " of 3 floats wet";
+            case WATER -> Words.reading(readings.tiltTenths(), TENTHS, 1, "°");
             case AIR -> Words.reading(readings.bagPascals(), 1, 0, "Pa");
             case SOIL ->
                 Words.reading(readings.gasKilopascals(), 1, 0, "kPa") + ", "

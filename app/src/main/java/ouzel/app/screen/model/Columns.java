@@ -3,7 +3,8 @@ package ouzel.app.screen.model;
 import ouzel.app.estimate.Series;
 
 /**
- * A stretch of an equally spaced series, thinned to what a plot of so many pixel columns can show.
+ * A stretch of an equally spaced series, thinned to what a plot of so many pixel columns can show. A negative sample
+ * stands for one that has not come and is left out.
  *
  * <p>Where a column holds more than two samples only its least and its greatest are kept, in the order they came, so
  * that no spike is lost and the cost does not grow with the length of the draw.
@@ -50,11 +51,14 @@ public final class Columns {
     private static Columns every(Series series, int rate, double divisor, int first, int samples) {
         double[] seconds = new double[samples];
         double[] values = new double[samples];
-        for (int i = 0; i < samples; i++) {
-            seconds[i] = (first + i) / (double) rate;
-            values[i] = series.at(first + i) / divisor;
+        int count = 0;
+        for (int i = first; i < first + samples; i++) {
+            if (series.at(i) >= 0) {
+                seconds[count] = i / (double) rate;
+                values[count++] = series.at(i) / divisor;
+            }
         }
-        return new Columns(seconds, values, samples);
+        return new Columns(seconds, values, count);
     }
 
     private static Columns extremes(Series series, int rate, double divisor, int first, int last, int columns) {
@@ -72,8 +76,10 @@ public final class Columns {
                 most = series.at(i) > series.at(most) ? i : most;
             }
             for (int kept : new int[] {Math.min(least, most), Math.max(least, most)}) {
-                seconds[count] = kept / (double) rate;
-                values[count++] = series.at(kept) / divisor;
+                if (series.at(kept) >= 0) {
+                    seconds[count] = kept / (double) rate;
+                    values[count++] = series.at(kept) / divisor;
+                }
             }
         }
         return new Columns(seconds, values, count);

@@ -14,7 +14,7 @@ final class ControlsPresenter {
         boolean fresh = freshness.isFresh();
         boolean waiting = lane.arm().filter(LanePresenter::isWaiting).isPresent()
                 || lane.trigger().filter(LanePresenter::isWaiting).isPresent();
-        boolean holds = !rows.isEmpty() && rows.stream().allMatch(ConditionRow::isMet);
+        boolean holds = !rows.isEmpty() && rows.stream().allMatch(LadderPresenter::holdsForBoth);
         boolean triggered = lane.trigger().filter(LanePresenter::isWaiting).isPresent();
         return new LaneView.Controls(
                 fresh && phase == Phase.SAFE && holds && !waiting,
@@ -22,6 +22,7 @@ final class ControlsPresenter {
                 freshness.state().session().open() && LanePresenter.isStoppable(lane),
                 fresh && isReloadable(phase),
                 question(lane.sampler()),
+                rest(phase, triggered),
                 hint(fresh, lane, phase, rows));
     }
 
@@ -54,7 +55,8 @@ final class ControlsPresenter {
     }
 
     private static Alert safeHint(boolean fresh, Lane lane, List<ConditionRow> rows, String key) {
-        long open = rows.stream().filter(row -> !row.isMet()).count();
+        long open =
+                rows.stream().filter(row -> !LadderPresenter.holdsForBoth(row)).count();
         if (lane.arm().filter(LanePresenter::isWaiting).isPresent()) {
             return new Alert(Attention.ACTIVE, "Arming: waiting for the payload's answer.");
         }
@@ -78,6 +80,18 @@ final class ControlsPresenter {
         return sampler == Sampler.SOIL
                 ? "HOLD TAKE-OFF. Do not approach before gas is vented and the plug is out."
                 : "Stopped by a fault on board: bring it home and look at it.";
+    }
+
+    private static String rest(Phase phase, boolean triggered) {
+        if (triggered) {
+            return "Triggered";
+        }
+        return switch (phase) {
+            case SAFE, ARMED -> "Arm first";
+            case DRAWING, STROKING -> "Running";
+            case DONE, SPENT, FAULT -> "Reload first";
+            case UNKNOWN -> "Trigger";
+        };
     }
 
     private static String question(Sampler sampler) {

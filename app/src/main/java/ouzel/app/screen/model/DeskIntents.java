@@ -26,8 +26,9 @@ public final class DeskIntents {
      * @param enabled whether holding it would trigger
      * @param fraction how much of the hold is done, 0 to 1
      * @param text what it says
+     * @param note how far it is, or why it was broken off; may be empty
      */
-    public record HoldView(boolean enabled, double fraction, String text) {}
+    public record HoldView(boolean enabled, double fraction, String text, String note) {}
 
     /** @param acts where acts go */
     public DeskIntents(Consumer<Act> acts) {
@@ -149,28 +150,28 @@ public final class DeskIntents {
 
     /** What the hold control of {@code sampler} shows at {@code nowNanos}. */
     public HoldView holdView(Sampler sampler, long nowNanos) {
-        boolean enabled = controls(sampler).filter(LaneView.Controls::hold).isPresent();
-        boolean mine = holding.filter(sampler::equals).isPresent();
-        if (mine) {
-            return new HoldView(enabled, hold.fraction(nowNanos), heldText(nowNanos));
+        Optional<LaneView.Controls> controls = controls(sampler);
+        boolean enabled = controls.filter(LaneView.Controls::hold).isPresent();
+        if (holding.filter(sampler::equals).isPresent()) {
+            return held(enabled, nowNanos);
         }
         return enabled
-                ? new HoldView(
-                        true, 0, hold.why().isEmpty() ? "Hold  Space  0.8 s" : "Hold  Space  (" + hold.why() + ")")
-                : new HoldView(false, 0, "Trigger: arm first");
+                ? new HoldView(true, 0, "Hold  Space", hold.why().isEmpty() ? "0.8 s to trigger" : hold.why())
+                : new HoldView(false, 0, controls.map(LaneView.Controls::rest).orElse(""), "");
     }
 
-    private String heldText(long nowNanos) {
+    private HoldView held(boolean enabled, long nowNanos) {
+        double fraction = hold.fraction(nowNanos);
         return switch (hold.state()) {
-            case IDLE, HELD ->
-                String.format(
-                        Locale.ROOT,
-                        "hold: %.1f of %.1f s",
-                        hold.fraction(nowNanos) * HoldToTrigger.HOLD_MILLIS / 1000,
-                        HoldToTrigger.HOLD_MILLIS / 1000.0);
-            case COMPLETED -> "triggered";
-            case CANCELLED -> hold.why() + ": let go";
+            case IDLE, HELD -> new HoldView(enabled, fraction, "Hold  Space", heldSeconds(fraction));
+            case COMPLETED -> new HoldView(enabled, fraction, "Triggered", "");
+            case CANCELLED -> new HoldView(enabled, fraction, "Let go", hold.why());
         };
+    }
+
+    private static String heldSeconds(double fraction) {
+        double whole = HoldToTrigger.HOLD_MILLIS / 1000.0;
+        return String.format(Locale.ROOT, "%.1f of %.1f s", fraction * whole, whole);
     }
 
     private Optional<LaneView.Controls> controls(Sampler sampler) {

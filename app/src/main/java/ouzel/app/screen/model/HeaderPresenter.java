@@ -87,14 +87,15 @@ final class HeaderPresenter {
 
     private static String connected(DeskState state) {
         String firmware = state.identity()
-                .map(identity -> (identity.simulated() ? ", simulated payload " : ", payload ")
+                .map(identity -> (identity.simulated() ? "simulated payload " : "payload ")
                         + state.session().payload() + " (" + identity.firmware() + ")")
-                .orElse(", payload " + state.session().payload());
+                .orElse("payload " + state.session().payload());
         int refused =
                 state.status().map(heard -> heard.status().refusedFrames()).orElse(0);
-        String counted = refused == 0 ? "" : ", " + refused + " frames refused on board";
-        String corrupt = state.link().corrupt() == 0 ? "" : ", " + state.link().corrupt() + " corrupt";
-        return state.line().sentence() + firmware + ", journal written" + counted + corrupt;
+        String counted = refused == 0 ? "" : "  ·  " + refused + " frames refused on board";
+        String corrupt =
+                state.link().corrupt() == 0 ? "" : "  ·  " + state.link().corrupt() + " frames corrupt";
+        return state.line().sentence() + "  ·  " + firmware + "  ·  journal written" + counted + corrupt;
     }
 
     private static Alert safeAll(DeskState state) {

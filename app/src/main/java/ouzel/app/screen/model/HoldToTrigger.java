@@ -73,7 +73,7 @@ public final class HoldToTrigger {
             return false;
         }
         if (nowNanos - tickedAt > STALL_MILLIS * NANOS) {
-            cancel("the screen stood still");
+            cancel("screen stood still");
             return false;
         }
         tickedAt = nowNanos;

@@ -13,6 +13,9 @@ final class LadderPresenter {
     /** Ages up to this are not worth a word, ms. */
     private static final long WORTH_SAYING_MILLIS = 1_000;
 
+    /** An attestation can be renewed when it has no more than this left, s. */
+    private static final int RENEW_SECONDS = 30;
+
     private LadderPresenter() {}
 
     static LadderView view(List<ConditionRow> rows) {
@@ -42,15 +45,21 @@ final class LadderPresenter {
         return row.isMet() && !row.isDisputed() && row.evidence() == Evidence.ATTESTED;
     }
 
+    /** Both judges must agree before a sampler may be armed. */
+    static boolean holdsForBoth(ConditionRow row) {
+        return row.isMet() && !row.isDisputed();
+    }
+
     private static LadderView.Row open(ConditionRow row) {
-        String words = row.condition().words() + "   " + row.valueAgainstLimit();
+        String words = row.condition().words() + "   " + valueAgainstLimit(row);
         String detail = row.isDisputed() ? dispute(row) : row.condition().action() + "  ·  " + known(row);
         return new LadderView.Row(row.condition(), sign(row), words, detail, confirm(row));
     }
 
     private static LadderView.Row attested(ConditionRow row) {
-        String words = row.condition().words() + "   " + row.person() + ", " + row.expiresInSeconds() + " s left";
-        return new LadderView.Row(row.condition(), LadderView.Sign.MET, words, "", "Renew…");
+        String words = row.condition().words() + "   " + row.person() + ", " + Words.left(row.expiresInSeconds());
+        String confirm = row.expiresInSeconds() <= RENEW_SECONDS ? "Renew…" : "";
+        return new LadderView.Row(row.condition(), LadderView.Sign.MET, words, "", confirm);
     }
 
     private static LadderView.Sign sign(ConditionRow row) {
@@ -64,9 +73,14 @@ final class LadderPresenter {
         };
     }
 
+    private static String valueAgainstLimit(ConditionRow row) {
+        return row.limit().isEmpty() ? row.value() : row.value() + " (limit " + row.limit() + ")";
+    }
+
+    /** The payload waits before it believes a good value, so that its "not yet" is no contradiction. */
     private static String dispute(ConditionRow row) {
         String console = row.isMet() ? "holds" : "does not hold";
-        String payload = row.isMet() ? "does not hold" : "holds";
+        String payload = row.isMet() ? "not yet" : "holds";
         return "console: " + console + "; payload: " + payload + "  ·  "
                 + row.condition().action();
     }
@@ -81,16 +95,15 @@ final class LadderPresenter {
     }
 
     private static String heading(List<ConditionRow> rows) {
-        long met = rows.stream().filter(ConditionRow::isMet).count();
+        long met = rows.stream().filter(LadderPresenter::holdsForBoth).count();
         return met == rows.size()
                 ? "All " + met + " conditions hold"
                 : (rows.size() - met) + " of " + rows.size() + " conditions not met";
     }
 
     private static Attention attention(List<ConditionRow> rows) {
-        boolean disputed = rows.stream().anyMatch(ConditionRow::isDisputed);
-        boolean calm = rows.stream().allMatch(ConditionRow::isMet) && !disputed;
-        return calm ? Attention.CALM : Attention.NOTICE;
+        boolean disputed = rows.stream().anyMatch(row -> row.isDisputed() && !row.isMet());
+        return disputed ? Attention.NOTICE : Attention.CALM;
     }
 
     private static String folded(List<String> words) {

@@ -76,10 +76,11 @@ public record LaneView(
      * @param stop whether there is anything to stop
      * @param reload whether a fresh container can be recorded
      * @param reloadQuestion what is asked before it is recorded
+     * @param rest what the hold control says while it cannot be held
      * @param hint one line: what to do next, or what stands in the way
      */
     public record Controls(
-            boolean arm, boolean hold, boolean stop, boolean reload, String reloadQuestion, Alert hint) {}
+            boolean arm, boolean hold, boolean stop, boolean reload, String reloadQuestion, String rest, Alert hint) {}
 
     /**
      * A caution in the sense of ANSI Z535 signal words (from memory).

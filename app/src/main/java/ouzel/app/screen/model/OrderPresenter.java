@@ -79,7 +79,8 @@ final class OrderPresenter {
     }
 
     private static String name(OrderTrack track) {
-        return track.sends() > 1 ? name(track.order()) + " ×" + track.sends() : name(track.order());
+        boolean unheard = track.stage() == OrderTrack.Stage.SENT || track.stage() == OrderTrack.Stage.UNKNOWN;
+        return unheard && track.sends() > 1 ? name(track.order()) + " ×" + track.sends() : name(track.order());
     }
 
     private static String name(Order order) {

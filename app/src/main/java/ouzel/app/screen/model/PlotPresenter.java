@@ -16,6 +16,7 @@ final class PlotPresenter {
     private static final double[] CURRENT_TOPS = {500, 1_000, 2_000, 4_000, 8_000, 16_000, 32_000, 66_000};
     private static final double VALVE_SECONDS = 0.1;
     private static final double LEAD_SECONDS = 0.5;
+    private static final int INRUSH_SAMPLES = CurrentTrace.RATE_HZ / 2;
 
     private PlotPresenter() {}
 
@@ -49,9 +50,10 @@ final class PlotPresenter {
                 draw.marks(),
                 from - LEAD_SECONDS,
                 to,
-                currentTop(draw.current()),
+                currentTop(draw.current(), INRUSH_SAMPLES),
                 Math.max(fillTop, top(most, 100)),
-                running && !fresh);
+                running && !fresh,
+                draw.missing() == 0 ? "" : draw.missing() + " samples lost on the way");
     }
 
     private static PlotView valve(Lane lane) {
@@ -74,9 +76,10 @@ final class PlotPresenter {
                 marks,
                 0,
                 Math.max(VALVE_SECONDS, stroke.coil().length() / (double) ValveWaveform.RATE_HZ),
-                currentTop(stroke.coil()),
+                currentTop(stroke.coil(), 0),
                 1,
-                false);
+                false,
+                "");
     }
 
     private static PlotView empty(PlotView.Kind kind, int rate, double to, double currentTop, double fillTop) {
@@ -91,13 +94,17 @@ final class PlotPresenter {
                 to,
                 currentTop,
                 fillTop,
-                false);
+                false,
+                "");
     }
 
-    /** The least of a few fixed tops that holds the whole series, so that the axis seldom moves and never shrinks. */
-    static double currentTop(Series current) {
+    /**
+     * The least of a few fixed tops that holds the whole series, so that the axis seldom moves and never shrinks. The
+     * inrush of a pump, several times what it draws afterwards, may leave the plot on top.
+     */
+    static double currentTop(Series current, int firstSample) {
         int most = 0;
-        for (int i = 0; i < current.length(); i++) {
+        for (int i = firstSample; i < current.length(); i++) {
             most = Math.max(most, current.at(i));
         }
         for (double top : CURRENT_TOPS) {

@@ -18,6 +18,7 @@ import ouzel.app.estimate.Series;
  * @param currentTop upper end of the current axis, mA
  * @param fillTop upper end of the fill axis, mL
  * @param stale true if what it shows has stopped coming though more should come
+ * @param note what is missing in it; may be empty
  */
 public record PlotView(
         Kind kind,
@@ -30,7 +31,8 @@ public record PlotView(
         double to,
         double currentTop,
         double fillTop,
-        boolean stale) {
+        boolean stale,
+        String note) {
 
     /** Which plot. */
     public enum Kind {

@@ -6,6 +6,6 @@ public enum Standing {
     LIVE,
     /** Older than its limit: struck through, with its age. */
     STALE,
-    /** Never heard. */
+    /** Nothing to act on: never heard, or over. */
     NONE
 }

@@ -26,6 +26,10 @@ final class Words {
                 : String.format(Locale.ROOT, "%.1f s old", ageMillis / 1000.0);
     }
 
+    static String left(int seconds) {
+        return seconds > 120 ? seconds / 60 + " min left" : seconds + " s left";
+    }
+
     static String after(double seconds) {
         return String.format(Locale.ROOT, seconds < 100 ? "+%.2f s" : "+%.0f s", seconds);
     }

@@ -3,10 +3,13 @@ package ouzel.app.screen.plot;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import javax.swing.UIManager;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.Plot;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
@@ -18,6 +21,7 @@ import org.jfree.chart.ui.TextAnchor;
 
 /** Gives charts the colours and fonts of the installed look instead of their own. */
 final class ChartLook {
+    private static final int FEWEST_TICKS = 4;
     private static final float BAND_OPACITY = 0.22f;
 
     private ChartLook() {}
@@ -40,8 +44,17 @@ final class ChartLook {
         axis.setTickLabelPaint(color(role + ".foreground"));
         axis.setAxisLinePaint(color("edge"));
         axis.setTickMarkPaint(color("edge"));
-        axis.setLabelInsets(new RectangleInsets(0, 0, 0, 0));
+        axis.setLabelInsets(new RectangleInsets(1, 2, 1, 2));
+        axis.setNumberFormatOverride(new DecimalFormat("0.#", DecimalFormatSymbols.getInstance(Locale.ROOT)));
         return axis;
+    }
+
+    /** Sets the ends of an axis, and ticks at one, two or five times a power of ten, at least four of them. */
+    static void span(NumberAxis axis, double from, double to) {
+        double step = Math.pow(10, Math.floor(Math.log10((to - from) / FEWEST_TICKS)));
+        double most = (to - from) / FEWEST_TICKS / step;
+        axis.setTickUnit(new NumberTickUnit(step * (most >= 5 ? 5 : most >= 2 ? 2 : 1)), false, false);
+        axis.setRange(from, to);
     }
 
     static JFreeChart chart(XYPlot plot) {
@@ -51,11 +64,11 @@ final class ChartLook {
         plot.setRangeGridlinePaint(color("plotGrid"));
         plot.setDomainGridlineStroke(new BasicStroke(1));
         plot.setRangeGridlineStroke(new BasicStroke(1));
-        plot.setInsets(new RectangleInsets(2, 0, 0, 0));
+        plot.setInsets(new RectangleInsets(7, 0, 0, 14));
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         plot.setNoDataMessageFont(font(0.93f));
         plot.setNoDataMessagePaint(color("plot.foreground"));
-        JFreeChart chart = new JFreeChart(null, Plot.class.cast(plot).getNoDataMessageFont(), plot, false);
+        JFreeChart chart = new JFreeChart(null, JFreeChart.DEFAULT_TITLE_FONT, plot, false);
         chart.setBackgroundPaint(color("lane.background"));
         chart.setPadding(RectangleInsets.ZERO_INSETS);
         return chart;
@@ -78,15 +91,16 @@ final class ChartLook {
         return renderer;
     }
 
-    static ValueMarker mark(double seconds, String label, int line) {
+    static ValueMarker mark(double seconds, String label, int line, boolean labelLeft) {
         ValueMarker marker = new ValueMarker(seconds);
         marker.setPaint(color("plotMark.foreground"));
         marker.setStroke(new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0));
         marker.setLabel(label);
         marker.setLabelFont(font(0.8f));
         marker.setLabelPaint(color("plotMark.foreground"));
-        marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-        marker.setLabelTextAnchor(TextAnchor.TOP_LEFT);
+        marker.setLabelBackgroundColor(new Color(0, 0, 0, 0));
+        marker.setLabelAnchor(labelLeft ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
+        marker.setLabelTextAnchor(labelLeft ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
         marker.setLabelOffsetType(LengthAdjustmentType.CONTRACT);
         int height = font(0.8f).getSize() + 2;
         marker.setLabelOffset(new RectangleInsets(1 + (double) line * height, 3, 1, 3));

@@ -1,5 +1,6 @@
 package ouzel.app.screen.plot;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.AlphaComposite;
 import java.awt.Font;
 import java.awt.Graphics;
@@ -107,21 +108,27 @@ public final class LivePlot extends ChartPanel {
     }
 
     private void drawAxes(PlotView view) {
-        time.setRange(view.from() * timeScale(), view.to() * timeScale());
-        currentAxis.setRange(0, view.currentTop());
-        fillAxis.setRange(0, view.fillTop());
+        ChartLook.span(time, view.from() * timeScale(), view.to() * timeScale());
+        ChartLook.span(currentAxis, 0, view.currentTop());
+        ChartLook.span(fillAxis, 0, view.fillTop());
     }
 
     private void drawMarks(PlotView view) {
-        if (view.marks().equals(drawnMarks)) {
+        if (drawn != null && view.marks().equals(drawnMarks) && view.to() == drawn.to()) {
             return;
         }
         drawnMarks = view.marks();
         plot.clearDomainMarkers();
         for (int i = 0; i < drawnMarks.size(); i++) {
             Draw.Mark mark = drawnMarks.get(i);
-            plot.addDomainMarker(ChartLook.mark(mark.seconds() * timeScale(), mark.label(), i % MARK_LINES));
+            plot.addDomainMarker(
+                    ChartLook.mark(mark.seconds() * timeScale(), mark.label(), i % MARK_LINES, isLate(view, mark)));
         }
+    }
+
+    /** A label near the right end stands left of its mark, or else it would be cut. */
+    private static boolean isLate(PlotView view, Draw.Mark mark) {
+        return mark.seconds() - view.from() > 0.85 * (view.to() - view.from());
     }
 
     @Override
@@ -138,6 +145,12 @@ public final class LivePlot extends ChartPanel {
         if (drawn != null && drawn.stale()) {
             pen.setColor(ChartLook.color("alarmText.foreground"));
             paintAcross(pen, "stale: nothing new", ChartLook.font(1.1f).getSize2D());
+        }
+        if (drawn != null) {
+            pen.setColor(ChartLook.color("plot.foreground"));
+            pen.setFont(ChartLook.font(0.8f));
+            int width = pen.getFontMetrics().stringWidth(drawn.note());
+            pen.drawString(drawn.note(), getWidth() - width - UIScale.scale(4), getHeight() - UIScale.scale(3));
         }
         pen.dispose();
     }
