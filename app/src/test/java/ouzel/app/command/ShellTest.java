@@ -89,25 +89,30 @@ class ShellTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "desk --tpc x          | Unknown option '--tpc': did you mean '--tcp'? See 'ouzel desk --help'.",
-                "--serail x            | Unknown option '--serail': did you mean '--serial'? See 'ouzel desk --help'.",
-                "rehaerse              | Unknown word 'rehaerse': did you mean 'rehearse'? See 'ouzel --help'.",
-                "desk --frobnicate     | Unknown option '--frobnicate'. See 'ouzel desk --help'.",
-                "desk --seed abc       | Invalid value for option '--seed': 'abc' is not a whole number. See 'ouzel desk --help'.",
-                "playback              | Missing required parameter: 'FILE'. See 'ouzel playback --help'.",
-                "payload               | Say where the payload is to be reached: --tcp PORT or --serial PORT. See 'ouzel payload --help'.",
-                "payload --tcp 70000   | There is no TCP port 70000: 0 to 65535 is expected. See 'ouzel payload --help'.",
-                "desk --tcp a:1 --serial b | Give either --tcp or --serial, not both. See 'ouzel desk --help'.",
-                "desk --baud 9600      | --baud and --hold-lines-low belong to a serial line: name it with --serial. See 'ouzel desk --help'.",
-            })
-    void whatIsNotUnderstoodIsOneSentenceThatHelps(String line, String sentence) {
-        assertThat(run(line.split(" +"))).isEqualTo(ExitCode.USAGE.code());
+    @CsvSource({
+        "desk --tpc x, Unknown option '--tpc': did you mean '--tcp'?, desk",
+        "--serail x, Unknown option '--serail': did you mean '--serial'?, desk",
+        "desk --frobnicate, Unknown option '--frobnicate'., desk",
+        "desk --seed abc, Invalid value for option '--seed': 'abc' is not a whole number., desk",
+        "desk --tcp a:1 --serial b, 'Give either --tcp or --serial, not both.', desk",
+        "desk --baud 9600, --baud and --hold-lines-low belong to a serial line: name it with --serial., desk",
+        "playback, Missing required parameter: 'FILE'., playback",
+        "payload, Say where the payload is to be reached: --tcp PORT or --serial PORT., payload",
+        "payload --tcp 70000, There is no TCP port 70000: 0 to 65535 is expected., payload",
+    })
+    void whatIsNotUnderstoodIsOneSentenceThatHelps(String line, String sentence, String command) {
+        assertThat(run(line.split(" "))).isEqualTo(ExitCode.USAGE.code());
 
-        assertThat(complaint()).isEqualTo(sentence + System.lineSeparator());
+        assertThat(complaint().lines()).containsExactly(sentence + " See 'ouzel " + command + " --help'.");
         assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void aCommandThatDoesNotExistIsAnsweredWithTheNearest() {
+        assertThat(run("rehaerse")).isEqualTo(ExitCode.USAGE.code());
+
+        assertThat(complaint().lines())
+                .containsExactly("Unknown word 'rehaerse': did you mean 'rehearse'? See 'ouzel --help'.");
     }
 
     @ParameterizedTest

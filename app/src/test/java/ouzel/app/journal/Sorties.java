@@ -14,7 +14,7 @@ import ouzel.protocol.message.Event;
 import ouzel.protocol.message.Reason;
 import ouzel.protocol.message.Sampler;
 
-/** A short sortie in the reed bed: one air draw whose current was never heard, so that its sample cannot be accepted. */
+/** A short sortie in the reed bed: one air draw whose current was never heard, so no sample that can be accepted. */
 public final class Sorties {
     /** When it began. */
     public static final Instant BEGUN = Instant.parse("2026-05-04T07:30:09Z");
