@@ -54,8 +54,7 @@ final class DeskCommand implements Callable<Integer> {
     @Option(
             names = "--journal",
             paramLabel = "DIR",
-            description =
-                    "Directory for the journal; ~/.ouzel/journals or, in rehearsal, ~/.ouzel/rehearsals unless given.")
+            description = {"Directory for the journal. Unless given:", "~/.ouzel/journals, or ~/.ouzel/rehearsals."})
     private Path journals;
 
     @Option(names = "--site", paramLabel = "NAME", defaultValue = "unnamed site", description = "Where this is.")

@@ -11,11 +11,15 @@ import java.util.logging.Logger;
 import java.util.logging.SimpleFormatter;
 import ouzel.app.exit.FileTrouble;
 
-/** Opens the log file; the terminal is for sentences, the log for details. */
+/**
+ * Opens the log file; the terminal is for sentences, the log for details.
+ *
+ * <p>At {@value #LARGEST_BYTES} bytes the file starts anew. A second program that runs at the same time gets a file of
+ * the same name with a number behind it.
+ */
 final class Log {
     private static final String SETTINGS = "logging.properties";
-    private static final int LARGEST_BYTES = 2_000_000;
-    private static final int FILES = 3;
+    private static final int LARGEST_BYTES = 5_000_000;
 
     private Log() {}
 
@@ -30,7 +34,7 @@ final class Log {
             Files.createDirectories(file.getParent());
             // A per cent sign means something in the pattern that the handler takes.
             String pattern = file.toString().replace("%", "%%");
-            Handler handler = new FileHandler(pattern, LARGEST_BYTES, FILES, true);
+            Handler handler = new FileHandler(pattern, LARGEST_BYTES, 1, true);
             handler.setFormatter(new SimpleFormatter());
             handler.setEncoding("UTF-8");
             Logger.getLogger("").addHandler(handler);

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -14,7 +15,6 @@ import ouzel.app.exit.ExitCode;
 import ouzel.app.exit.Refusal;
 import ouzel.app.link.SerialPorts;
 import picocli.CommandLine;
-import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -55,6 +55,7 @@ final class Shell {
                 .versionProvider(new BuildFacts())
                 .usageMessage()
                 .width(100)
+                .sortOptions(false)
                 .exitCodeListHeading("%nExit codes:%n")
                 .exitCodeList(meanings);
     }
@@ -98,18 +99,19 @@ final class Shell {
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             String word = unmatched.getUnmatched().get(0);
             String kind = unmatched.isUnknownOption() ? "Unknown option '" : "Unknown word '";
-            return kind + word + "'" + suggestion(unmatched);
+            return kind + word + "'" + suggestion(word, wrong.getCommandLine());
         }
         String message = wrong.getMessage().lines().findFirst().orElse("");
-        if (wrong instanceof MissingParameterException) {
-            return message + ".";
-        }
-        return message.endsWith(".") || message.endsWith("?") ? message : message + ".";
+        String plain = message.replaceFirst(" is not an? (long|int)$", " is not a whole number");
+        return plain.endsWith(".") ? plain : plain + ".";
     }
 
-    private static String suggestion(UnmatchedArgumentException unmatched) {
-        List<String> close = unmatched.getSuggestions();
-        return close.isEmpty() ? "." : ": did you mean '" + close.get(0) + "'?";
+    private static String suggestion(String word, CommandLine command) {
+        Set<String> known = new TreeSet<>(command.getCommandSpec().optionsMap().keySet());
+        known.addAll(command.getSubcommands().keySet());
+        return Closest.of(word, known)
+                .map(close -> ": did you mean '" + close + "'?")
+                .orElse(".");
     }
 
     private int failed(Exception failure, CommandLine command, ParseResult parsed) {

@@ -37,6 +37,7 @@ public record JournalHeader(Instant created, boolean rehearsal, String programVe
     private static final int CRC_LENGTH = 4;
     private static final int REHEARSAL = 1;
 
+    /** Cuts the instant to the millisecond, which is what the file holds. */
     public JournalHeader {
         created = Instant.ofEpochMilli(created.toEpochMilli());
         int length = programVersion.getBytes(StandardCharsets.UTF_8).length;

@@ -97,7 +97,7 @@ public final class JournalReader implements AutoCloseable {
         return Optional.empty();
     }
 
-    /** What stands behind the last whole record; known, and empty if nothing does, once {@link #next()} gave nothing. */
+    /** What stands behind the last whole record, empty if nothing does; known once {@link #next()} gave nothing. */
     public Optional<Dropped> dropped() {
         return dropped;
     }

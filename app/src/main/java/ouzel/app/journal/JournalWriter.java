@@ -17,11 +17,11 @@ import ouzel.app.desk.Stimulus;
 /**
  * Writes a journal on a thread of its own.
  *
- * <p>The desk thread hands entries over through a bounded queue and never waits. The writer takes all that has gathered,
- * writes it in one go, forces it to the disk once if anybody asked, and at least once a second anyway, and only then
- * calls back. After the first failure (a full disk, a directory that is gone, a disk that stands still) nothing more is
- * written, so that the file stays whole up to there; the failure is told once, and every later {@link #whenDurable}
- * fails with the same sentence.
+ * <p>The desk thread hands entries over through a bounded queue and never waits. The writer takes all that has
+ * gathered, writes it in one go, forces it to the disk once if anybody asked, and at least once a second anyway, and
+ * only then calls back. After the first failure (a full disk, a directory that is gone, a disk that stands still)
+ * nothing more is written, so that the file stays whole up to there; the failure is told once, and every later {@link
+ * #whenDurable} fails with the same sentence.
  *
  * <p>Thread: {@link #append}, {@link #whenDurable} and {@link #close} from the desk thread; all callbacks through the
  * executor given at construction.
