@@ -25,8 +25,8 @@ import ouzel.protocol.session.Envelope;
  * Decides what becomes of a verified order: is it new, does it come in time, and who carries it out.
  *
  * <p>Orders that can change something are carried out at most once: their outcome is stored and answers every repeat.
- * An order to arm or to trigger without an id could not be told from its repeat and is not carried out. {@link SafeAll} is
- * the exception: it acts each time it comes.
+ * An order to arm or to trigger without an id could not be told from its repeat and is not carried out.
+ * {@link SafeAll} is the exception: it acts each time it comes.
  *
  * <p>{@link Stop} and {@link SafeAll} are obeyed whatever their expiry says: an authentic wish for the safe side is
  * never too late.

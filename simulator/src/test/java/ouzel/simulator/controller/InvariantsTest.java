@@ -12,7 +12,6 @@ import ouzel.protocol.message.Event;
 import ouzel.protocol.message.Outcome;
 import ouzel.protocol.message.Outcome.Stage;
 import ouzel.protocol.message.Permissive;
-import ouzel.protocol.message.Readings.Switch;
 import ouzel.protocol.message.Reason;
 import ouzel.protocol.message.Reload;
 import ouzel.protocol.message.SafeAll;
@@ -385,18 +384,5 @@ class InvariantsTest {
 
         assertThat(before).isEqualTo(Reason.SAMPLER_USED);
         assertThat(bench.arm(sampler)).isNotZero();
-    }
-
-    @Test
-    void theValveIsNeverOpenWithThePlugOut() {
-        Bench bench = Bench.readyFor(Sampler.SOIL);
-        long token = bench.arm(Sampler.SOIL);
-        bench.world.set(Switch.PLUG, false);
-        bench.run(10);
-
-        bench.trigger(Sampler.SOIL, token);
-
-        assertThat(bench.outputs).isEqualTo(Outputs.OFF);
-        assertThat(bench.events(Event.Kind.DISARMED)).extracting(Event::reason).containsExactly(Reason.PERMISSIVE);
     }
 }
