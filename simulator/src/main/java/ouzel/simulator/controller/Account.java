@@ -1,5 +1,6 @@
 package ouzel.simulator.controller;
 
+import ouzel.protocol.codec.MessageCodec;
 import ouzel.protocol.message.Identity;
 import ouzel.protocol.message.Status;
 
@@ -37,7 +38,8 @@ final class Account {
     }
 
     Identity identity() {
-        return new Identity(FIRMWARE, capabilities, memory.bootCount(), SettingsCheck.of(memory.settings()), true);
+        return new Identity(
+                FIRMWARE, capabilities, memory.bootCount(), MessageCodec.settingsCheck(memory.settings()), true);
     }
 
     Status status(long nowMillis) {

@@ -21,6 +21,7 @@ public record Band(
     /** No upper limit. */
     public static final int OPEN_ABOVE = Integer.MAX_VALUE;
 
+    /** Checks that the arm band lies inside the trip band. */
     public Band {
         if (tripLeast > armLeast || armLeast > armGreatest || armGreatest > tripGreatest) {
             throw new IllegalArgumentException("band : " + tripLeast + " " + armLeast + " " + armGreatest + " "

@@ -84,8 +84,8 @@ public final class Controller {
     /**
      * Takes one order whose tag and counter the link session has proven. Its expiry is judged here, on this clock.
      *
-     * <p>Safe-all and stop are obeyed before this returns, in every state and whatever their expiry; safe-all even if it
-     * is a repeat. Without an open session nothing else is listened to. Every order in time sets the dead-man back.
+     * <p>Safe-all and stop are obeyed before this returns, in every state and whatever their expiry; safe-all even if
+     * it is a repeat. Without an open session nothing else is listened to. Every order in time sets the dead-man back.
      */
     public void accept(Envelope envelope, long nowMillis) {
         expire(nowMillis);

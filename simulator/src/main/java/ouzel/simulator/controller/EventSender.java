@@ -4,8 +4,8 @@ import java.util.Optional;
 import ouzel.protocol.message.Event;
 
 /**
- * Says unacknowledged events again, oldest first: a round starts every {@value #ROUND_MILLIS} ms and says one event each
- * {@value #PACE_MILLIS} ms, so that a long store cannot crowd the link.
+ * Says unacknowledged events again, oldest first: a round starts every {@value #ROUND_MILLIS} ms and says one event
+ * each {@value #PACE_MILLIS} ms, so that a long store cannot crowd the link.
  */
 final class EventSender {
     private static final int ROUND_MILLIS = 1_000;

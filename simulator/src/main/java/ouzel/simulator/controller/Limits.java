@@ -45,6 +45,7 @@ public record Limits(
     private static final int BATTERY_ARM_MILLIVOLTS = 10_800;
     private static final int BATTERY_TRIP_MILLIVOLTS = 9_600;
 
+    /** Checks that every permissive has a band. */
     public Limits {
         for (Permissive permissive : Permissive.values()) {
             if (!bands.containsKey(permissive)) {

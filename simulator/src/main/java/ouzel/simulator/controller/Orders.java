@@ -1,6 +1,7 @@
 package ouzel.simulator.controller;
 
 import java.util.Optional;
+import ouzel.protocol.codec.MessageCodec;
 import ouzel.protocol.message.AcknowledgeEvents;
 import ouzel.protocol.message.Arm;
 import ouzel.protocol.message.ChangeSettings;
@@ -23,12 +24,12 @@ import ouzel.protocol.session.Envelope;
 /**
  * Decides what becomes of a verified order: is it new, does it come in time, and who carries it out.
  *
- * <p>Orders that can change something are carried out at most once: their outcome is stored and answers every repeat. An
- * order to arm or to trigger without an id could not be told from its repeat and is not carried out. {@link SafeAll} is
- * the exception: it acts each time it comes.
+ * <p>Orders that can change something are carried out at most once: their outcome is stored and answers every repeat.
+ * An order to arm or to trigger without an id could not be told from its repeat and is not carried out.
+ * {@link SafeAll} is the exception: it acts each time it comes.
  *
- * <p>{@link Stop} and {@link SafeAll} are obeyed whatever their expiry says: an authentic wish for the safe side is never
- * too late.
+ * <p>{@link Stop} and {@link SafeAll} are obeyed whatever their expiry says: an authentic wish for the safe side is
+ * never too late.
  */
 final class Orders {
     private final NonVolatile memory;
@@ -141,7 +142,7 @@ final class Orders {
             return;
         }
         memory.settings(asked);
-        recorder.event(Event.Kind.SETTINGS_CHANGED, id, Reason.NONE, SettingsCheck.of(asked), nowMillis);
+        recorder.event(Event.Kind.SETTINGS_CHANGED, id, Reason.NONE, MessageCodec.settingsCheck(asked), nowMillis);
         recorder.outcome(Outcome.of(id, Outcome.Stage.COMPLETED));
         outbox.add(asked);
     }

@@ -13,10 +13,10 @@ import ouzel.protocol.message.Status;
 import ouzel.protocol.message.ValveWaveform;
 
 /**
- * Messages waiting for the radio, most urgent first: outcomes, events, settings and identity, status, traces, waveforms.
+ * Messages waiting for the radio, most urgent first: outcomes, events, answers, status, traces, waveforms.
  *
- * <p>A waiting status or identity is replaced by a newer one. Each rank holds at most {@link #CAPACITY}; then the oldest
- * of that rank goes and is counted. Nothing is lost for good by that: outcomes and events stay in memory.
+ * <p>A waiting status or identity is replaced by a newer one. Each rank holds at most {@link #CAPACITY}; then the
+ * oldest of that rank goes and is counted. Nothing is lost for good by that: outcomes and events stay in memory.
  */
 final class Outbox {
     /** Most messages waiting in one rank. */

@@ -36,7 +36,7 @@ final class PermissiveWatch {
         }
     }
 
-    /** Takes the newest readings. {@code atRest} tells that nothing was driven: only then a battery can prove itself. */
+    /** Takes the newest readings. {@code atRest} tells that nothing was driven: only then the battery is judged. */
     void step(boolean atRest, long nowMillis) {
         for (int index = 0; index < ALL.length; index++) {
             int value = instruments.value(ALL[index]);

@@ -1,6 +1,10 @@
 package ouzel.simulator.controller;
 
-/** Finds a sensor whose noise has died: a live one never gives the very same value for seconds on end. */
+/**
+ * Finds a sensor whose noise has died: a live one never gives the very same value for seconds on end.
+ *
+ * <p>Zero proves nothing: there the lower end of the range clips the noise of a live sensor too.
+ */
 final class Stillness {
     private final int frozenMillis;
     private int value;
@@ -16,6 +20,6 @@ final class Stillness {
             value = raw;
             changedAtMillis = nowMillis;
         }
-        return nowMillis - changedAtMillis > frozenMillis;
+        return raw != 0 && nowMillis - changedAtMillis > frozenMillis;
     }
 }
