@@ -13,8 +13,8 @@ package ouzel.protocol.message;
  * @param pressureTensPascals ambient pressure in units of 10 Pa, 3 000 to 11 000
  * @param bagPascals bag pressure over ambient, -2 000 to 20 000 Pa
  * @param gasKilopascals regulated gas pressure over ambient, 0 to 2 000 kPa
- * @param sinceVentSeconds time since the soil probe last vented gas, s; {@link #ABSENT} if it never did
- * @param strokesLeft strokes left by the on-board count, 0 to 255
+ * @param sinceVentSeconds time since the soil probe last vented gas, 0 to 65 534 s; {@link #ABSENT} if it never did
+ * @param strokesLeft strokes left by the on-board count, 0 to 254
  * @param switches bits of {@link Switch}
  */
 public record Readings(
