@@ -88,6 +88,11 @@ public final class Console {
         apply(new Stimulus.Acted(act));
     }
 
+    /** Something on the line does not belong there; {@code sentence} says what, and what to do. */
+    public void strangerHeard(String sentence) {
+        apply(new Stimulus.StrangerHeard(sentence));
+    }
+
     /** The simulated plant tells what it really holds. */
     public void tellTruth(Stimulus.TruthTold truth) {
         apply(truth);

@@ -87,6 +87,11 @@ final class InnerRehearsal implements PilotFeed {
         }
 
         @Override
+        public void garbled(String sentence) {
+            // The payload's parser counts what it could not read.
+        }
+
+        @Override
         public void lost(String sentence) {
             // Silence is all that a payload notices; its dead-man sees to it.
         }

@@ -198,6 +198,12 @@ public final class LiveDesk implements DeskFeed, AutoCloseable {
         }
 
         @Override
+        public void garbled(String sentence) {
+            console.strangerHeard(sentence);
+            publish();
+        }
+
+        @Override
         public void lost(String sentence) {
             console.lineDown(sentence);
             publish();

@@ -113,6 +113,11 @@ public final class PayloadHost implements AutoCloseable {
         }
 
         @Override
+        public void garbled(String sentence) {
+            say.accept(sentence);
+        }
+
+        @Override
         public void lost(String sentence) {
             say.accept(sentence);
         }
