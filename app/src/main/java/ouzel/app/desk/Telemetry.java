@@ -29,6 +29,15 @@ final class Telemetry {
                     Weight.PLAIN,
                     "Payload " + header.payload() + " is " + identity.firmware()
                             + (identity.simulated() ? ", simulated." : "."));
+            if (identity.simulated() != turn.plan.rehearsal()) {
+                turn.note(
+                        Weight.PINNED,
+                        identity.simulated()
+                                ? "This payload is a simulated one, but this desk is not a rehearsal: close it and open"
+                                        + " it with --rehearsal, so that the records are not mixed."
+                                : "This payload is a REAL one, but this desk is a rehearsal: close it before anyone"
+                                        + " goes near the payload.");
+            }
         }
         turn.identity = Optional.of(identity);
     }

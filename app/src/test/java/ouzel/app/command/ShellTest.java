@@ -22,6 +22,7 @@ import ouzel.app.key.KeyFile;
 import ouzel.app.link.Port;
 import ouzel.app.link.SerialPorts;
 import ouzel.protocol.session.PairingKey;
+import ouzel.simulator.rehearsal.Site;
 
 class ShellTest {
     /** Held here, for a log settings' owner that nobody holds is forgotten with its settings. */
@@ -142,7 +143,19 @@ class ShellTest {
 
         assertThat(run("rehearse", "--headless", "--seed", "42", "--out", "there"))
                 .isZero();
-        assertThat(programs.rehearsal).contains(new RehearsalRequest(42, Path.of("there"), "flooded quarry"));
+        assertThat(programs.rehearsal).contains(new RehearsalRequest(42, Path.of("there"), Site.QUARRY, 1));
+    }
+
+    @Test
+    void aRehearsalAtAnUnknownSiteNamesTheOnesThereAre() {
+        assertThat(run("rehearse", "--headless", "--site", "the moon")).isEqualTo(ExitCode.USAGE.code());
+        assertThat(complaint()).contains("no site 'the moon'", "Reed bed inlet");
+    }
+
+    @Test
+    void noRehearsalOrTooManyAreRefused() {
+        assertThat(run("rehearse", "--headless", "--flights", "0")).isEqualTo(ExitCode.USAGE.code());
+        assertThat(complaint()).contains("--flights 0 cannot be flown");
     }
 
     @Test
@@ -184,8 +197,8 @@ class ShellTest {
         Path journal = Sorties.file(home, Sorties.withOneUnseenDraw());
 
         assertThat(run("playback", journal.toString(), "--headless")).isEqualTo(1);
-        assertThat(out.toString().lines()).hasSize(2).last().asString().startsWith("sample 1 air   asked 600 mL");
-        assertThat(out.toString()).startsWith("REHEARSAL at reed bed, begun 2026-05-04T07:30:09Z");
+        assertThat(out.toString().lines()).hasSize(1).last().asString().startsWith("sample 1 air   asked 600 mL");
+        assertThat(complaint()).startsWith("REHEARSAL at reed bed, begun 2026-05-04T07:30:09Z");
     }
 
     @Test
@@ -194,7 +207,7 @@ class ShellTest {
         Sorties.cut(journal, 3);
 
         assertThat(run("playback", journal.toString(), "--headless")).isEqualTo(ExitCode.JOURNAL_CUT.code());
-        assertThat(out.toString()).contains("1 records.").contains("bytes, from byte");
+        assertThat(complaint()).contains("1 records.").contains("bytes, from byte");
     }
 
     @Test
