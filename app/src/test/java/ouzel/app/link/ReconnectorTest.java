@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
 import org.awaitility.Awaitility;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -96,9 +97,11 @@ class ReconnectorTest {
 
     @Test
     void closingAtOnceIsHarmless() throws IOException {
-        Reconnector line = Reconnector.start(loop, new Port.Tcp("127.0.0.1", freePort()), console);
+        Port.Tcp port = new Port.Tcp("127.0.0.1", freePort());
+        CompletableFuture<Void> closed = new CompletableFuture<>();
+        loop.execute(() -> Reconnector.start(loop, port, console).close().thenRun(() -> closed.complete(null)));
 
-        line.close().toCompletableFuture().join();
+        closed.join();
 
         assertThat(console.events()).isEmpty();
     }
