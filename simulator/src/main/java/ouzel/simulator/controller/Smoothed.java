@@ -1,6 +1,6 @@
 package ouzel.simulator.controller;
 
-/** The mean of the last {@value #LENGTH} readings: takes the brushes' ripple and the converter's noise off a current. */
+/** The mean of the last {@value #LENGTH} readings: takes ripple and noise off a motor's current. */
 final class Smoothed {
     private static final int LENGTH = 8;
 
