@@ -54,7 +54,7 @@ public final class Controller {
     public Controller(NonVolatile memory, Limits limits, LongSupplier tokens, int capabilities, BootCause cause) {
         this.memory = memory;
         instruments = new Instruments(capabilities, limits);
-        selfTest = new SelfTest(limits);
+        selfTest = new SelfTest();
         watch = new PermissiveWatch(instruments, limits);
         deadMan = new DeadMan(limits.keepAliveMillis());
         vent = new VentHold(memory, limits.ventHoldSeconds());

@@ -55,6 +55,8 @@ final class PumpedDraw implements Act {
     private final Lasting idle = new Lasting();
     private final Lasting sagging = new Lasting();
     private final Lasting full = new Lasting();
+    private final Smoothed mean = new Smoothed();
+    private int meanMilliamps;
     private long primedAtMillis = NOT_PRIMED;
     private boolean running = true;
 
@@ -134,9 +136,10 @@ final class PumpedDraw implements Act {
     private void noteCurrent(int milliamps, long nowMillis) {
         boolean judged = runMillis(nowMillis) >= pump.inrushBlankMillis();
         over.note(judged && milliamps > pump.hardMilliamps(), nowMillis);
-        idle.note(judged && milliamps < pump.idleMilliamps(), nowMillis);
+        meanMilliamps = mean.take(milliamps);
+        idle.note(judged && meanMilliamps < pump.idleMilliamps(), nowMillis);
         boolean wetLongEnough =
-                wet.lasts(judged && milliamps > pump.primedMilliamps(), pump.primedAfterMillis(), nowMillis);
+                wet.lasts(judged && meanMilliamps > pump.primedMilliamps(), pump.primedAfterMillis(), nowMillis);
         if (primedAtMillis == NOT_PRIMED && wetLongEnough) {
             primedAtMillis = nowMillis - pump.primedAfterMillis();
         }
@@ -148,7 +151,7 @@ final class PumpedDraw implements Act {
             return failed(SamplerState.FAULT, Reason.OVER_CURRENT, milliamps, pump.hardMilliamps(), nowMillis);
         }
         if (idle.hasLasted(pump.idleAfterMillis(), nowMillis)) {
-            return failed(SamplerState.FAULT, Reason.NO_CURRENT, milliamps, pump.idleMilliamps(), nowMillis);
+            return failed(SamplerState.FAULT, Reason.NO_CURRENT, meanMilliamps, pump.idleMilliamps(), nowMillis);
         }
         int pascals = instruments.bagPascals();
         if (armed.sampler() == Sampler.AIR && pascals != Readings.ABSENT && pascals >= limits.bagHardPascals()) {

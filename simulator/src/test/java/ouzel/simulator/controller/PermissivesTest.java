@@ -175,7 +175,7 @@ class PermissivesTest {
     @Test
     void theStartUpTestFailsWhileAPumpDrawsCurrentUndriven() {
         Bench bench = new Bench();
-        bench.world.afloat().leakMilliamps = 60;
+        bench.world.afloat().leakMilliamps = 101;
 
         bench.settle();
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 /** Many storms; a failing one is named by its seed. */
 class StormTest {
 
-    @Property(tries = 60)
+    @Property(tries = 40)
     void holdsTheInvariantsInEveryStorm(@ForAll long seed) {
         new Storm(seed).rage(150);
     }
