@@ -29,7 +29,7 @@ final class RecordingPrograms implements Programs {
     }
 
     @Override
-    public ExitCode rehearse(RehearsalRequest request, PrintWriter out) {
+    public ExitCode rehearse(RehearsalRequest request, PrintWriter out, PrintWriter err) {
         rehearsal = Optional.of(request);
         return ExitCode.OK;
     }
