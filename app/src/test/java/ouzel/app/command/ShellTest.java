@@ -99,6 +99,7 @@ class ShellTest {
         "desk --baud 9600, --baud and --hold-lines-low belong to a serial line: name it with --serial., desk",
         "playback, Missing required parameter: 'FILE'., playback",
         "payload, Say where the payload is to be reached: --tcp PORT or --serial PORT., payload",
+        "rehearse --headless --flights 0, '--flights 0 cannot be flown: 1 to 100000 is expected.', rehearse",
         "payload --tcp 70000, There is no TCP port 70000: 0 to 65535 is expected., payload",
     })
     void whatIsNotUnderstoodIsOneSentenceThatHelps(String line, String sentence, String command) {
