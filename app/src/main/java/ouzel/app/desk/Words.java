@@ -135,7 +135,10 @@ public final class Words {
     }
 
     private static String reasonOnly(Event event) {
-        String why = brief(event.reason());
+        Optional<Permissive> permissive = event.kind() == Event.Kind.DISARMED && event.reason() == Reason.PERMISSIVE
+                ? Permissives.named(event.value())
+                : Optional.empty();
+        String why = permissive.map(unmet -> "not " + unmet.words()).orElse(brief(event.reason()));
         return why.isEmpty() ? "" : ": " + why;
     }
 

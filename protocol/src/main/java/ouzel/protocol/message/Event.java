@@ -31,7 +31,10 @@ public record Event(
         SESSION_OPENED(1, false),
         /** A sampler was armed; value: token life, ms. */
         ARMED(2, true),
-        /** An armed sampler went safe without being triggered; value: 0. */
+        /**
+         * An armed sampler went safe without being triggered; value: the permissive's wire code where the reason is
+         * {@link Reason#PERMISSIVE}, else 0.
+         */
         DISARMED(3, true),
         /** A pump was started; value: asked dose, mL. */
         DRAW_STARTED(4, true),

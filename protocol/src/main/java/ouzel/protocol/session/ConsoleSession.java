@@ -30,7 +30,7 @@ import ouzel.protocol.message.Status;
  * OPENING     Open every 400 ms       CONFIRMING   a challenge proves the key
  * CONFIRMING  Confirm every 400 ms    OPEN         a status names this session
  *                                     OPENING      no such status for 2 s
- * OPEN        KeepAlive every 300 ms  OPENING      statuses name no session for over 1 s, or the counter is spent
+ * OPEN        KeepAlive every 200 ms  OPENING      statuses name no session for over 1 s, or the counter is spent
  *                                     CLOSED       statuses name another session for over 1 s
  * any                                 CLOSED       close
  * </pre>
@@ -44,8 +44,8 @@ import ouzel.protocol.message.Status;
 public final class ConsoleSession {
     /** Pause between two Opens or Confirms, ns. */
     static final long RETRY_NANOS = 400_000_000;
-    /** Pause between two keep-alives, ns. */
-    static final long KEEP_ALIVE_NANOS = 300_000_000;
+    /** Pause between two keep-alives, ns: a burst of losses must swallow seven in a row to look like silence. */
+    static final long KEEP_ALIVE_NANOS = 200_000_000;
     /** How long a keep-alive may travel and still count, ms. */
     static final long KEEP_ALIVE_LIFE_MILLIS = 1_000;
     /** A challenge that does not lead to a session in this time is given up, ns. */

@@ -69,7 +69,7 @@ class ProtocolPageTest {
                 new Load("CURRENT_TRACE", length(new CurrentTrace(Sampler.AIR, 0, samples(10))), 10, true),
                 new Load("EVENT", length("event-draw-completed"), 20, true),
                 new Load("OUTCOME", length(Outcome.of(1, Outcome.Stage.PROGRESS)), 2, true),
-                new Load("KEEP_ALIVE", length(new KeepAlive()), 10 / 3.0, true),
+                new Load("KEEP_ALIVE", length(new KeepAlive()), 5, true),
                 new Load("TRIGGER", length(new Trigger(Sampler.SOIL, 1)), 2.5, true),
                 new Load("ACKNOWLEDGE_EVENTS", length(new AcknowledgeEvents(1)), 2, true),
                 new Load("VALVE_WAVEFORM", length(new ValveWaveform(Sampler.SOIL, 0, 200, 0, samples(100))), 2, false),
@@ -125,9 +125,9 @@ class ProtocolPageTest {
     @Test
     void namesTheTimesThatTheSessionKeeps() {
         assertThat(ConsoleSession.RETRY_NANOS).isEqualTo(400_000_000);
-        assertThat(ConsoleSession.KEEP_ALIVE_NANOS).isEqualTo(300_000_000);
+        assertThat(ConsoleSession.KEEP_ALIVE_NANOS).isEqualTo(200_000_000);
         assertThat(PAGE)
-                .contains("OPEN every 400 ms", "CONFIRM every 400 ms", "KEEP_ALIVE every 300 ms")
+                .contains("OPEN every 400 ms", "CONFIRM every 400 ms", "KEEP_ALIVE every 200 ms")
                 .contains("| KEEP_ALIVE | "
                         + String.format("%,d", ConsoleSession.KEEP_ALIVE_LIFE_MILLIS)
                                 .replace(',', ' ') + " ms |");

@@ -76,7 +76,7 @@ public record Limits(
 
     /** The settings a new controller leaves the workshop with; all below {@link #standard()}'s ceilings. */
     public static Settings factorySettings() {
-        return new Settings(300, 620, 250, 60_000, 60_000, 12, 830, 2_100, 10_000, true, false);
+        return new Settings(300, 620, 250, 60_000, 60_000, 12, 830, 2_100, 10_000, true, true);
     }
 
     Band band(Permissive permissive) {

@@ -5,10 +5,17 @@ import java.util.List;
 import ouzel.protocol.message.Sampler;
 import ouzel.protocol.message.ValveWaveform;
 
-/** Captures the coil current of the first 100 ms after the valve was switched on, then sends it in pieces. */
+/**
+ * Captures the coil current of the first 100 ms after the valve was switched on, then sends it in pieces, and all of them
+ * twice more: nobody acknowledges them, and a waveform with a hole is worth little.
+ */
 final class ValveCapture {
     private static final int SAMPLES = ValveWaveform.RATE_HZ / 10;
     private static final int GREATEST_MILLIAMPS = 0xFFFE;
+    /** Times the pieces are sent again, and steps before each time: 300 ms, longer than a usual burst of losses. */
+    private static final int REPEATS = 2;
+
+    private static final int STEPS_BETWEEN_REPEATS = 30;
 
     private enum State {
         WAITING,
@@ -19,13 +26,17 @@ final class ValveCapture {
     private final Outbox outbox;
     private final List<Integer> samples = new ArrayList<>(SAMPLES);
     private State state = State.WAITING;
+    private List<ValveWaveform> pieces = List.of();
     private int capture;
+    private int repeatsLeft;
+    private int stepsToRepeat;
 
     ValveCapture(Outbox outbox) {
         this.outbox = outbox;
     }
 
     void step(boolean open, List<Integer> milliamps) {
+        repeat();
         switch (state) {
             case WAITING -> begin(open, milliamps);
             case CAPTURING -> take(open, milliamps);
@@ -56,10 +67,23 @@ final class ValveCapture {
         if (samples.isEmpty()) {
             return;
         }
+        List<ValveWaveform> cut = new ArrayList<>();
         for (int first = 0; first < samples.size(); first += ValveWaveform.MOST_SAMPLES) {
             int after = Math.min(first + ValveWaveform.MOST_SAMPLES, samples.size());
-            outbox.add(new ValveWaveform(Sampler.SOIL, capture, samples.size(), first, samples.subList(first, after)));
+            cut.add(new ValveWaveform(Sampler.SOIL, capture, samples.size(), first, samples.subList(first, after)));
         }
         capture = capture + 1 & 0xFFFF;
+        pieces = cut;
+        pieces.forEach(outbox::add);
+        repeatsLeft = REPEATS;
+        stepsToRepeat = STEPS_BETWEEN_REPEATS;
+    }
+
+    private void repeat() {
+        if (repeatsLeft > 0 && --stepsToRepeat == 0) {
+            pieces.forEach(outbox::add);
+            repeatsLeft--;
+            stepsToRepeat = STEPS_BETWEEN_REPEATS;
+        }
     }
 }

@@ -67,13 +67,25 @@ class TelemetryTest {
     @Test
     void sendsTheFirstHundredMillisecondsOfTheValveInTwoPieces() {
         Bench bench = Bench.acting(Sampler.SOIL);
-        bench.run(500);
+        bench.run(300);
 
         List<ValveWaveform> pieces = bench.said(ValveWaveform.class);
 
         assertThat(pieces).extracting(ValveWaveform::firstSample).containsExactly(0, 100);
         assertThat(pieces).extracting(ValveWaveform::total).containsOnly(200);
         assertThat(pieces).allMatch(piece -> piece.milliamps().size() == 100);
+    }
+
+    @Test
+    void sendsTheWaveformTwiceMoreSinceNobodyAcknowledgesIt() {
+        Bench bench = Bench.acting(Sampler.SOIL);
+        bench.run(3_000);
+
+        List<ValveWaveform> pieces = bench.said(ValveWaveform.class);
+
+        assertThat(pieces).hasSize(6);
+        assertThat(pieces.subList(2, 4)).isEqualTo(pieces.subList(0, 2));
+        assertThat(pieces.subList(4, 6)).isEqualTo(pieces.subList(0, 2));
     }
 
     @Test
