@@ -16,6 +16,7 @@ public record Frame(Header header, Bytes body) {
     /** Longest body, bytes. */
     public static final int LONGEST_BODY = LONGEST - Header.LENGTH - CRC_LENGTH;
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Frame {
         if (body.length() > LONGEST_BODY) {
             throw new IllegalArgumentException(

@@ -16,6 +16,7 @@ public record Header(int version, int kind, int payload, int sequence, long time
     /** The version this program speaks: 1.0. */
     public static final int VERSION = 0x10;
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Header {
         check("version", version, 0xFF);
         check("kind", kind, 0xFF);

@@ -6,6 +6,8 @@ package ouzel.protocol.message;
  * @param upTo event number, unsigned 32 bits
  */
 public record AcknowledgeEvents(long upTo) implements Order {
+
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public AcknowledgeEvents {
         Checks.unsigned32("upTo", upTo);
     }

@@ -10,6 +10,8 @@ package ouzel.protocol.message;
  *     confirmed; bits of measured permissives are ignored
  */
 public record Arm(Sampler sampler, int dose, int attested) implements Order {
+
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Arm {
         Checks.range("dose", dose, 1, 0xFFFF);
     }

@@ -8,6 +8,8 @@ package ouzel.protocol.message;
  * @param tag 16 bytes, made under the session key that both nonces give
  */
 public record Challenge(Bytes consoleNonce, Bytes payloadNonce, Bytes tag) implements Downlink {
+
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Challenge {
         Checks.length("consoleNonce", consoleNonce, Open.NONCE_LENGTH);
         Checks.length("payloadNonce", payloadNonce, Open.NONCE_LENGTH);

@@ -15,6 +15,7 @@ public record CurrentTrace(Sampler sampler, long firstSample, List<Integer> mill
     /** Most samples in one message. */
     public static final int MOST_SAMPLES = 40;
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public CurrentTrace {
         Checks.unsigned32("firstSample", firstSample);
         Checks.range("milliamps.size", milliamps.size(), 1, MOST_SAMPLES);

@@ -80,6 +80,7 @@ public record Event(
         }
     }
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Event {
         Checks.unsigned32("number", number);
         Checks.unsigned32("bootCount", bootCount);

@@ -16,6 +16,7 @@ public record Identity(String firmware, int capabilities, long bootCount, int se
     /** Longest firmware name, bytes. */
     public static final int LONGEST_FIRMWARE_NAME = 24;
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Identity {
         if (!StandardCharsets.US_ASCII.newEncoder().canEncode(firmware) || firmware.length() > LONGEST_FIRMWARE_NAME) {
             throw new IllegalArgumentException(

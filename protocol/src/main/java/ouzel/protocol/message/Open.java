@@ -10,6 +10,7 @@ public record Open(Bytes consoleNonce) implements Uplink {
     /** Length of either side's nonce, bytes. */
     public static final int NONCE_LENGTH = 16;
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Open {
         Checks.length("consoleNonce", consoleNonce, NONCE_LENGTH);
     }

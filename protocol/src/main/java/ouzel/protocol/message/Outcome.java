@@ -62,6 +62,7 @@ public record Outcome(
         }
     }
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Outcome {
         Checks.unsigned32("orderId", orderId);
         Checks.unsigned8("permissive", permissive);

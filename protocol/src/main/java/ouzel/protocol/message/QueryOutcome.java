@@ -7,6 +7,8 @@ package ouzel.protocol.message;
  * @param orderId the order asked about, unsigned 32 bits
  */
 public record QueryOutcome(long orderId) implements Order {
+
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public QueryOutcome {
         Checks.unsigned32("orderId", orderId);
     }

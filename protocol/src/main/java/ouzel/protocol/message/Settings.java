@@ -33,6 +33,7 @@ public record Settings(
     /** Longest life of an arming token that any payload may grant, ms. */
     public static final int LONGEST_ARM_LIFETIME_MILLIS = 10_000;
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Settings {
         Checks.unsigned16("waterDoseLimit", waterDoseLimit);
         Checks.unsigned16("airDoseLimit", airDoseLimit);

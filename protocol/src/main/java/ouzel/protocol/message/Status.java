@@ -33,6 +33,7 @@ public record Status(
         Readings readings)
         implements Downlink {
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public Status {
         Checks.unsigned32("session", session);
         Checks.range("states.size", states.size(), Sampler.values().length, Sampler.values().length);

@@ -20,6 +20,7 @@ public record ValveWaveform(Sampler sampler, int capture, int total, int firstSa
     /** Most samples in one capture. */
     public static final int LONGEST_CAPTURE = 400;
 
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public ValveWaveform {
         Checks.unsigned16("capture", capture);
         Checks.range("total", total, 1, LONGEST_CAPTURE);

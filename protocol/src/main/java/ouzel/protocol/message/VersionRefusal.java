@@ -7,6 +7,8 @@ package ouzel.protocol.message;
  * @param heard the version byte it was addressed in
  */
 public record VersionRefusal(int spoken, int heard) implements Downlink {
+
+    /** Refuses a field that is out of its range with an {@link IllegalArgumentException} that names it. */
     public VersionRefusal {
         Checks.unsigned8("spoken", spoken);
         Checks.unsigned8("heard", heard);

@@ -206,6 +206,23 @@ class PayloadSessionTest {
     }
 
     @Test
+    void aNewSessionCountsFromTheBeginning() {
+        Frame last = seal(ARM);
+        for (int i = 0; i < 200; i++) {
+            last = seal(ARM);
+        }
+        bench.payload.hear(last);
+        bench.console.reopen();
+        bench.open();
+
+        Frame first = seal(ARM);
+
+        assertThat(Seal.counter(first)).isLessThan(Seal.counter(last) - 64);
+        assertThat(bench.payload.hear(first)).isInstanceOf(Verdict.Verified.class);
+        refuses(first, Cause.REPEATED_COUNTER);
+    }
+
+    @Test
     void aRepeatedOpenGetsTheSameChallenge() {
         Frame open = MessageCodec.encode(new Open(Bytes.of(new byte[16])), 0, 0, 0);
 
