@@ -1,5 +1,6 @@
 package ouzel.app.testing;
 
+import java.awt.GraphicsEnvironment;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +22,13 @@ public final class Needs {
                 .anyMatch(Files::isExecutable);
         if (!isThere) {
             missing("This test needs the program " + name + ", which is not installed here.");
+        }
+    }
+
+    /** A screen that windows can be opened on. */
+    public static void display() {
+        if (GraphicsEnvironment.isHeadless()) {
+            missing("This test needs a display, and there is none here.");
         }
     }
 
