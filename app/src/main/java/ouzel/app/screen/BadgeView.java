@@ -20,7 +20,7 @@ final class BadgeView extends JLabel {
         setName("badge");
         setFont(LightLook.font(1.2f, true));
         setIconTextGap(8);
-        setBorder(BorderFactory.createEmptyBorder(2, 10, 2, 12));
+        setBorder(BorderFactory.createEmptyBorder(2, 8, 2, 9));
     }
 
     void render(LaneView.Badge badge) {

@@ -22,13 +22,14 @@ final class ConditionRowView extends JPanel {
     private LadderView.Row shown;
 
     ConditionRowView(Consumer<Condition> attest) {
-        super(new MigLayout("insets 1 0 1 0, gap 6 0, fillx, hidemode 3", "[16!][grow,fill][]", "[][]"));
+        super(new MigLayout(
+                "insets 1 0 1 0, gap 6 0, fillx, hidemode 3, novisualpadding", "[16!][grow,fill][]", "[][]"));
         setOpaque(false);
         detail.setForeground(LightLook.foreground("quiet"));
         confirm.addActionListener(event -> attest.accept(shown.condition()));
         add(sign, "cell 0 0, aligny top, gaptop 1");
         add(words, "cell 1 0, wmin 0");
-        add(confirm, "cell 2 0 1 2, h 44!, wmin 92");
+        add(confirm, "cell 2 0 1 2, h 48!, wmin 92");
         add(detail, "cell 1 1, wmin 0");
     }
 

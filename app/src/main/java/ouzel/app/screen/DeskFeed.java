@@ -8,6 +8,14 @@ public interface DeskFeed {
     /** The newest state; cheap and without waiting. Thread: any. */
     DeskState latest();
 
+    /**
+     * False for a playback: then nothing shown can be acted on, and a state that stands still is no desk that stopped.
+     * Thread: any.
+     */
+    default boolean isLive() {
+        return true;
+    }
+
     /** Hands an act to the desk and returns at once. Thread: any. */
     void act(Act act);
 }

@@ -28,17 +28,25 @@ final class DeskPanel extends JPanel {
     private final Optional<RehearsalStrip> rehearsalStrip;
     private final KeyHelp keyHelp;
 
-    DeskPanel(boolean rehearsal, Optional<PilotFeed> pilot, DeskIntents intents, ZoneId zone) {
+    /**
+     * @param mark what must not be mistaken, in a word; empty for a live flight
+     * @param pilot the simulated pilot of a rehearsal
+     * @param intents where keys and clicks go
+     * @param zone the zone that clock times are shown in
+     */
+    DeskPanel(String mark, Optional<PilotFeed> pilot, DeskIntents intents, ZoneId zone) {
         super(new MigLayout(
-                "insets 0 6 4 6, gap 6 4, fill, hidemode 3", "[grow,fill]", "[][grow,fill][170:20%:280,fill][]"));
-        this.header = new HeaderPanel(rehearsal, intents);
+                "insets 0 6 4 6, gap 6 4, fill, hidemode 3, novisualpadding",
+                "[grow,fill]",
+                "[][grow,fill][180:20%:280,fill][]"));
+        this.header = new HeaderPanel(mark, intents);
         this.journal = new JournalPanel(new JournalPresenter(zone), intents);
         this.rehearsalStrip = pilot.map(RehearsalStrip::new);
         this.keyHelp = new KeyHelp(pilot.isPresent());
         setFocusable(true);
-        setBorder(rehearsal ? new HatchedBorder(LightLook.background("rehearsal")) : emptyBorder());
+        setBorder(!mark.isEmpty() ? new HatchedBorder(LightLook.background("rehearsal")) : emptyBorder());
         add(header, "wrap, growx, wmin 0");
-        addLanes(rehearsal, intents);
+        addLanes(mark, intents);
         addJournal();
         add(keyHelp, "growx, wmin 0");
     }
@@ -47,12 +55,13 @@ final class DeskPanel extends JPanel {
         return BorderFactory.createEmptyBorder();
     }
 
-    private void addLanes(boolean rehearsal, DeskIntents intents) {
+    private void addLanes(String mark, DeskIntents intents) {
         LastName lastName = new LastName();
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 6 0, fill", "[sg lane,grow,fill]", "[grow,fill]"));
+        JPanel row = new JPanel(
+                new MigLayout("insets 0, gap 6 0, fill, novisualpadding", "[sg lane,grow,fill]", "[grow,fill]"));
         row.setOpaque(false);
         for (Sampler sampler : Sampler.values()) {
-            LanePanel lane = new LanePanel(sampler, rehearsal, intents, lastName);
+            LanePanel lane = new LanePanel(sampler, mark, intents, lastName);
             lanes.add(lane);
             row.add(lane, "wmin 0, w 100:33%");
         }
@@ -60,7 +69,8 @@ final class DeskPanel extends JPanel {
     }
 
     private void addJournal() {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 6 0, fill", "[grow,fill][]", "[grow,fill]"));
+        JPanel row =
+                new JPanel(new MigLayout("insets 0, gap 6 0, fill, novisualpadding", "[grow,fill][]", "[grow,fill]"));
         row.setOpaque(false);
         row.add(journal, "wmin 0, hmin 0");
         rehearsalStrip.ifPresent(strip -> row.add(strip, "w 300!, hmin 0"));

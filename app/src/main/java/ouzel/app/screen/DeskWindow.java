@@ -7,6 +7,7 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.time.ZoneId;
 import java.util.Optional;
+import javax.swing.InputMap;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.KeyStroke;
@@ -18,6 +19,7 @@ import ouzel.app.desk.DeskState;
 import ouzel.app.screen.model.ClosingQuestion;
 import ouzel.app.screen.model.DeskIntents;
 import ouzel.app.screen.model.DeskPresenter;
+import ouzel.app.screen.model.DeskView;
 
 /**
  * The desk's window, the only one of the program.
@@ -39,7 +41,7 @@ public final class DeskWindow {
     private final DeskPresenter presenter;
     private final DeskPanel desk;
     private final KeyRouter keys;
-    private final Timer timer = new Timer(FRAME_MILLIS, event -> frame());
+    private final Timer timer = new Timer(FRAME_MILLIS, event -> showFrame());
     private DeskState shown;
     private long shownAtNanos = System.nanoTime();
     private long shownSilence;
@@ -62,8 +64,8 @@ public final class DeskWindow {
         this.closed = closed;
         this.presenter = presenter;
         this.intents = new DeskIntents(feed::act);
-        this.frame = new JFrame(facts.title());
-        this.desk = new DeskPanel(facts.rehearsal(), pilot, intents, ZoneId.systemDefault());
+        this.frame = new JFrame(facts.title(feed.isLive()));
+        this.desk = new DeskPanel(facts.mark(feed.isLive()), pilot, intents, ZoneId.systemDefault());
         this.keys = new KeyRouter(frame, desk, intents, pilot);
         buildFrame();
     }
@@ -89,7 +91,7 @@ public final class DeskWindow {
     /** Space is the trigger's alone, so that Enter presses the focused button. */
     private static void enterPressesButtons() {
         for (String kind : new String[] {"Button", "ToggleButton"}) {
-            javax.swing.InputMap map = (javax.swing.InputMap) UIManager.get(kind + ".focusInputMap");
+            InputMap map = (InputMap) UIManager.get(kind + ".focusInputMap");
             map.put(KeyStroke.getKeyStroke("ENTER"), "pressed");
             map.put(KeyStroke.getKeyStroke("released ENTER"), "released");
         }
@@ -115,20 +117,20 @@ public final class DeskWindow {
         frame.setMinimumSize(new Dimension(Math.min(usable.width, 1100), Math.min(usable.height, 680)));
         frame.setLocationRelativeTo(null);
         frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
-        frame();
+        showFrame();
         frame.setVisible(true);
         desk.requestFocusInWindow();
         timer.start();
     }
 
-    private void frame() {
+    private void showFrame() {
         long now = System.nanoTime();
         DeskState latest = feed.latest();
         if (latest != shown) {
             shown = latest;
             shownAtNanos = now;
             render(0);
-        } else {
+        } else if (feed.isLive()) {
             renderSilence((now - shownAtNanos) / 1_000_000);
         }
         intents.tick(now);
@@ -147,13 +149,18 @@ public final class DeskWindow {
 
     private void render(long silentMillis) {
         shownSilence = silentMillis;
-        var view = presenter.view(shown, silentMillis);
+        DeskView all = presenter.view(shown, silentMillis);
+        DeskView view = feed.isLive() ? all : all.shownOnly();
         intents.show(view);
         desk.render(view, shown.notes());
     }
 
+    JFrame frame() {
+        return frame;
+    }
+
     private void closeAsked() {
-        Optional<String> question = ClosingQuestion.of(feed.latest());
+        Optional<String> question = feed.isLive() ? ClosingQuestion.of(feed.latest()) : Optional.empty();
         if (question.isEmpty() || isClosingConfirmed(question.get())) {
             close();
         }

@@ -37,7 +37,7 @@ final class DoseField extends JPanel {
         caption.setFont(LightLook.font(0.93f, false));
         unit.setFont(LightLook.font(0.93f, false));
         add(caption);
-        add(amount, "h 44!, w 92!");
+        add(amount, "h 44!, w 84!");
         add(unit);
     }
 

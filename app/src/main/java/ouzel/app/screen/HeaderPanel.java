@@ -26,17 +26,17 @@ final class HeaderPanel extends JPanel {
     private final JLabel status = new JLabel();
     private HeaderView shown;
 
-    HeaderPanel(boolean rehearsal, DeskIntents intents) {
+    HeaderPanel(String mark, DeskIntents intents) {
         super(new MigLayout("insets 4 6 2 6, gap 0 2, fillx, novisualpadding", "[grow,fill]", "[48!][24!]"));
         setOpaque(false);
         buildSafeAll(intents);
-        addCells(rehearsal);
+        addCells(mark);
         addStatus();
     }
 
-    private void addCells(boolean rehearsal) {
+    private void addCells(String mark) {
         JPanel row = row("[]4[]0[]0[]0[grow]8[240!]");
-        row.add(rehearsal ? rehearsalMark() : new JLabel(), "h 44!");
+        row.add(markLabel(mark), "h 44!");
         row.add(link);
         row.add(battery);
         row.add(clock);
@@ -51,8 +51,9 @@ final class HeaderPanel extends JPanel {
         return row;
     }
 
-    static JLabel rehearsalMark() {
-        JLabel mark = new JLabel("REHEARSAL");
+    private static JLabel markLabel(String words) {
+        JLabel mark = new JLabel(words);
+        mark.setVisible(!words.isEmpty());
         mark.setOpaque(true);
         mark.setFont(LightLook.font(1.2f, true));
         mark.setBackground(LightLook.background("rehearsal"));

@@ -24,7 +24,8 @@ final class InlineStrip extends JPanel {
 
     /** @param closed told when the strip has gone */
     InlineStrip(Runnable closed) {
-        super(new MigLayout("insets 4 8 4 8, gap 6 2, fillx, hidemode 3, wrap 3", "[grow,fill][][]", "[][44!]"));
+        super(new MigLayout(
+                "insets 4 8 4 8, gap 6 2, fillx, hidemode 3, wrap 3, novisualpadding", "[grow,fill][][]", "[][48!]"));
         this.closed = closed;
         setBackground(LightLook.background("calm"));
         setBorder(BorderFactory.createLineBorder(LightLook.foreground("quiet")));
@@ -38,9 +39,9 @@ final class InlineStrip extends JPanel {
         no.setName("no");
         no.addActionListener(event -> close());
         add(question, "spanx, wmin 0");
-        add(name, "wmin 60, h 44!");
-        add(yes, "h 44!, skip 0");
-        add(no, "h 44!");
+        add(name, "wmin 60, h 48!");
+        add(yes, "h 48!, skip 0");
+        add(no, "h 48!");
     }
 
     void askReload(String words, Runnable confirmed) {

@@ -25,7 +25,8 @@ import ouzel.protocol.message.Sampler;
 final class JournalPanel extends JPanel {
     private final JournalPresenter presenter;
     private final DeskIntents intents;
-    private final JPanel pinned = new JPanel(new MigLayout("insets 0, gap 6 3, fillx, wrap 2", "[grow,fill][]"));
+    private final JPanel pinned =
+            new JPanel(new MigLayout("insets 0, gap 6 3, fillx, wrap 2, novisualpadding", "[grow,fill][]"));
     private final JLabel pinnedHeading = new JLabel();
     private final DefaultListModel<JournalView.Line> lines = new DefaultListModel<>();
     private Optional<Sampler> only = Optional.empty();
@@ -34,7 +35,9 @@ final class JournalPanel extends JPanel {
 
     JournalPanel(JournalPresenter presenter, DeskIntents intents) {
         super(new MigLayout(
-                "insets 2 10 4 10, gap 10 2, fill", "[36%,grow,fill][64%,grow,fill]", "[44!][grow,fill,60::]"));
+                "insets 2 10 4 10, gap 10 2, fill, novisualpadding",
+                "[36%,grow,fill][64%,grow,fill]",
+                "[48!][grow,fill,60::]"));
         this.presenter = presenter;
         this.intents = intents;
         setBackground(LightLook.background("lane"));
@@ -47,7 +50,7 @@ final class JournalPanel extends JPanel {
     private void addHeadings() {
         pinnedHeading.setFont(LightLook.font(0.95f, true));
         add(pinnedHeading, "wmin 0");
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 4 0, fillx", "[grow][][][][]", "[44!]"));
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 4 0, fillx, novisualpadding", "[grow][][][][]", "[48!]"));
         row.setOpaque(false);
         JLabel heading = new JLabel("Journal");
         heading.setFont(LightLook.font(0.95f, true));
@@ -68,7 +71,7 @@ final class JournalPanel extends JPanel {
             assign();
         });
         group.add(button);
-        row.add(button, "h 44!, wmin 64");
+        row.add(button, "h 48!, wmin 64");
     }
 
     private void addLists() {
@@ -116,7 +119,7 @@ final class JournalPanel extends JPanel {
             seen.getAccessibleContext().setAccessibleName("Seen: " + line.sentence());
             seen.addActionListener(event -> intents.acknowledged(line.note()));
             pinned.add(words, "wmin 0");
-            pinned.add(seen, "h 44!, aligny top");
+            pinned.add(seen, "h 48!, aligny top");
         }
         pinned.revalidate();
         pinned.repaint();

@@ -21,14 +21,15 @@ import ouzel.app.screen.model.LadderView;
 final class LadderPanel extends JPanel implements Scrollable {
     private final Consumer<Condition> attest;
     private final JLabel heading = new JLabel();
-    private final JPanel list = new JPanel(new MigLayout("insets 0, gap 0 2, wrap 1, fillx", "[grow,fill]"));
+    private final JPanel list =
+            new JPanel(new MigLayout("insets 0, gap 0 2, wrap 1, fillx, novisualpadding", "[grow,fill]"));
     private final Paragraph folded = new Paragraph(LightLook.font(0.86f, false));
     private final Paragraph met = new Paragraph(LightLook.font(0.86f, false));
     private final List<ConditionRowView> rows = new ArrayList<>();
     private LadderView shown;
 
     LadderPanel(Consumer<Condition> attest) {
-        super(new MigLayout("insets 0, gap 0 2, wrap 1, fillx, hidemode 3", "[grow,fill]"));
+        super(new MigLayout("insets 0, gap 0 2, wrap 1, fillx, hidemode 3, novisualpadding", "[grow,fill]"));
         this.attest = attest;
         setOpaque(false);
         list.setOpaque(false);

@@ -10,6 +10,7 @@ import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import ouzel.app.desk.Condition;
 import ouzel.app.screen.model.Alert;
+import ouzel.app.screen.model.Attention;
 import ouzel.app.screen.model.Cell;
 import ouzel.app.screen.model.DeskIntents;
 import ouzel.app.screen.model.LaneView;
@@ -34,7 +35,8 @@ final class LanePanel extends JPanel {
     private final HoldControl hold;
     private final JButton stop = new JButton("Stop  X");
     private final JButton reload = new JButton("Reload  R");
-    private final JLabel hint = new JLabel();
+    private final JLabel hintSign = new JLabel();
+    private final Paragraph hint = new Paragraph(LightLook.font(0.93f, true));
     private final InlineStrip strip = new InlineStrip(this::stripClosed);
     private final LadderPanel ladder = new LadderPanel(this::askName);
     private final JLabel orderName = new JLabel();
@@ -49,18 +51,18 @@ final class LanePanel extends JPanel {
     private final LivePlot plot;
     private LaneView shown;
 
-    LanePanel(Sampler sampler, boolean rehearsal, DeskIntents intents, LastName lastName) {
+    LanePanel(Sampler sampler, String mark, DeskIntents intents, LastName lastName) {
         super(new MigLayout(
-                "insets 6 10 6 10, gap 6 3, fill, hidemode 3",
+                "insets 6 10 6 10, gap 6 3, fill, hidemode 3, novisualpadding",
                 "[grow,fill]",
-                "[44!][48!][18!][][][shrinkprio 200,top][][][grow,fill,shrinkprio 300,96::][][]"));
+                "[44!][48!][][][][shrinkprio 200,top][][][grow,fill,shrinkprio 300][][]"));
         this.sampler = sampler;
         this.intents = intents;
         this.lastName = lastName;
         this.dose = new DoseField(amount -> intents.doseEntered(sampler, amount));
         this.arm = new JButton("Arm  " + (sampler.ordinal() + 1));
         this.hold = new HoldControl(intents::holdPressed, intents::holdReleased);
-        this.plot = new LivePlot(sampler.isPumped(), rehearsal);
+        this.plot = new LivePlot(sampler.isPumped(), mark);
         setName(sampler.name());
         setBackground(LightLook.background("lane"));
         setBorder(BorderFactory.createLineBorder(javax.swing.UIManager.getColor("Ouzel.edge")));
@@ -95,9 +97,10 @@ final class LanePanel extends JPanel {
         row.add(stop, "h 48!, wmin pref");
         row.add(reload, "h 48!, wmin pref");
         add(row, "cell 0 1, wmin 0");
-        hint.setFont(LightLook.font(0.93f, true));
-        hint.setIconTextGap(6);
-        add(hint, "cell 0 2, wmin 0");
+        JPanel hints = row("[][grow,fill]", "[]");
+        hints.add(hintSign, "aligny top, gaptop 2");
+        hints.add(hint, "wmin 0");
+        add(hints, "cell 0 2, wmin 0");
         add(strip, "cell 0 3, wmin 0");
     }
 
@@ -133,7 +136,7 @@ final class LanePanel extends JPanel {
         row.add(fill, "wmin pref");
         row.add(fillNote, "wmin 0, aligny baseline");
         add(row, "cell 0 7, wmin 0");
-        add(plot, "cell 0 8, wmin 0, hmin 90");
+        add(plot, "cell 0 8, wmin 0");
     }
 
     private void addWords() {
@@ -227,9 +230,10 @@ final class LanePanel extends JPanel {
         arm.setEnabled(controls.arm());
         stop.setEnabled(controls.stop());
         reload.setEnabled(controls.reload());
-        hint.setText(controls.hint().sentence());
-        hint.setToolTipText(controls.hint().sentence());
-        hint.setIcon(SignIcon.ofTrouble(controls.hint().attention(), 13));
+        hint.say(controls.hint().sentence());
+        hintSign.setVisible(controls.hint().attention() != Attention.CALM);
+        hintSign.setForeground(LightLook.text(controls.hint().attention()));
+        hintSign.setIcon(SignIcon.ofTrouble(controls.hint().attention(), 13));
         hint.setForeground(LightLook.text(controls.hint().attention()));
     }
 

@@ -16,7 +16,8 @@ final class RehearsalStrip extends JPanel {
     private final Paragraph says = new Paragraph(LightLook.font(0.93f, false));
 
     RehearsalStrip(PilotFeed pilot) {
-        super(new MigLayout("insets 3 8 3 8, gap 6 2, wrap 1, fill", "[grow,fill]", "[grow][44!][44!][44!]"));
+        super(new MigLayout(
+                "insets 3 8 3 8, gap 6 2, wrap 1, fill, novisualpadding", "[grow,fill]", "[grow][48!][48!][48!]"));
         this.pilot = pilot;
         setName("rehearsal");
         setBackground(LightLook.background("lane"));
@@ -31,7 +32,7 @@ final class RehearsalStrip extends JPanel {
             JButton button = new JButton(ask.words() + "    " + ask.key());
             button.setName("pilot " + ask.name());
             button.addActionListener(event -> pilot.ask(ask));
-            add(button, "h 44!");
+            add(button, "h 48!");
         }
     }
 

@@ -1,5 +1,6 @@
 package ouzel.app.testing;
 
+import java.awt.GraphicsEnvironment;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,10 +25,19 @@ public final class Needs {
         boolean isThere = Stream.of(environment.getOrDefault("PATH", "").split(File.pathSeparator))
                 .map(folder -> Path.of(folder, name))
                 .anyMatch(Files::isExecutable);
-        if (isThere) {
-            return;
+        if (!isThere) {
+            missing("This test needs the program " + name + ", which is not installed here.", environment);
         }
-        String sentence = "This test needs the program " + name + ", which is not installed here.";
+    }
+
+    /** A screen that windows can be opened on. */
+    public static void display() {
+        if (GraphicsEnvironment.isHeadless()) {
+            missing("This test needs a display, and there is none here.", System.getenv());
+        }
+    }
+
+    private static void missing(String sentence, Map<String, String> environment) {
         if (Boolean.parseBoolean(environment.get("CI"))) {
             Assertions.fail(sentence);
         }

@@ -15,6 +15,7 @@ import ouzel.protocol.message.Permissive;
 import ouzel.protocol.message.Reason;
 import ouzel.protocol.message.Sampler;
 import ouzel.protocol.message.SamplerState;
+import ouzel.protocol.message.Settings;
 import ouzel.protocol.message.Status;
 import ouzel.protocol.message.Trigger;
 import ouzel.protocol.session.Envelope;
@@ -44,7 +45,7 @@ final class Bench {
     }
 
     Bench(int capabilities) {
-        this(capabilities, new NonVolatile(Limits.factorySettings()));
+        this(capabilities, new NonVolatile(settings()));
     }
 
     Bench(int capabilities, NonVolatile memory) {
@@ -54,6 +55,23 @@ final class Bench {
     }
 
     /** A bench on which {@code sampler} could be armed. */
+    /** The workshop's settings, but that the air draw stops when the console is lost: both policies are tested. */
+    static Settings settings() {
+        Settings factory = Limits.factorySettings();
+        return new Settings(
+                factory.waterDoseLimit(),
+                factory.airDoseLimit(),
+                factory.strokeLimitMillis(),
+                factory.waterRunLimitMillis(),
+                factory.airRunLimitMillis(),
+                factory.strokesPerCartridge(),
+                factory.waterFlow(),
+                factory.airFlow(),
+                factory.armLifetimeMillis(),
+                true,
+                false);
+    }
+
     static Bench readyFor(Sampler sampler) {
         Bench bench = new Bench();
         bench.world.readyFor(sampler);

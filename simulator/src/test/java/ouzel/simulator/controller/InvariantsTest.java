@@ -348,7 +348,7 @@ class InvariantsTest {
 
         assertThat(bench.outcome(order))
                 .isEqualTo(Outcome.because(order, Stage.REFUSED, Reason.SETTING_OVER_CEILING, 501, 500));
-        assertThat(bench.memory.settings()).isEqualTo(Limits.factorySettings());
+        assertThat(bench.memory.settings()).isEqualTo(Bench.settings());
     }
 
     @Test

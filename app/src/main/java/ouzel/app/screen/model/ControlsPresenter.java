@@ -35,9 +35,7 @@ final class ControlsPresenter {
         return switch (phase) {
             case UNKNOWN ->
                 lane.isUnresolved()
-                        ? new Alert(
-                                Attention.ALARM,
-                                "Do not repeat it: the desk asks the payload what became of the order.")
+                        ? new Alert(Attention.ALARM, "Do not repeat it: the payload is asked what became of it.")
                         : new Alert(Attention.NOTICE, "State not known: wait for the link.");
             case SAFE -> safeHint(fresh, lane, rows, key);
             case ARMED -> new Alert(Attention.NOTICE, armedHint(lane.sampler()));

@@ -17,6 +17,12 @@ public record DeskView(HeaderView header, List<LaneView> lanes, Optional<Sampler
         lanes = List.copyOf(lanes);
     }
 
+    /** The same with nothing that could be acted on, for a playback. */
+    public DeskView shownOnly() {
+        List<LaneView> quiet = lanes.stream().map(LaneView::shownOnly).toList();
+        return new DeskView(header, quiet, Optional.empty(), Optional.empty());
+    }
+
     /** The lane of one sampler. */
     public LaneView lane(Sampler sampler) {
         return lanes.get(sampler.ordinal());

@@ -17,6 +17,13 @@ public record LadderView(String heading, Attention attention, List<Row> rows, St
         rows = List.copyOf(rows);
     }
 
+    LadderView shownOnly() {
+        List<Row> plain = rows.stream()
+                .map(row -> new Row(row.condition(), row.sign(), row.words(), row.detail(), ""))
+                .toList();
+        return new LadderView(heading, attention, plain, folded, met);
+    }
+
     /** How a row stands, as a sign beside it. */
     public enum Sign {
         /** Holds, on somebody's word. */

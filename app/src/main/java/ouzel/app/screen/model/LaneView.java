@@ -31,6 +31,12 @@ public record LaneView(
         Optional<Alert> sample,
         Caution caution) {
 
+    LaneView shownOnly() {
+        Dose fixed = new Dose(dose.amount(), dose.unit(), false);
+        Controls none = new Controls(false, false, false, false, "", "Playback", controls.hint());
+        return new LaneView(sampler, badge, fixed, none, ladder.shownOnly(), order, fill, facts, plot, sample, caution);
+    }
+
     /**
      * The sampler's state as shape, word and shade.
      *

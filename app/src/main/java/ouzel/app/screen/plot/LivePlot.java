@@ -2,6 +2,7 @@ package ouzel.app.screen.plot;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.AlphaComposite;
+import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -23,6 +24,8 @@ import ouzel.app.screen.model.PlotView;
  * <p>Thread: EDT.
  */
 public final class LivePlot extends ChartPanel {
+    private static final int LOW = 60;
+    private static final int HIGH = 96;
     private static final int MARK_LINES = 3;
     private static final float WATERMARK_OPACITY = 0.16f;
 
@@ -33,7 +36,7 @@ public final class LivePlot extends ChartPanel {
     private final LineDataset fill = new LineDataset("fill");
     private final XYPlot plot;
     private final boolean pumped;
-    private final boolean rehearsal;
+    private final String mark;
     private PlotView next;
     private PlotView drawn;
     private int drawnColumns;
@@ -41,17 +44,17 @@ public final class LivePlot extends ChartPanel {
 
     /**
      * @param pumped true for a pump's current over seconds, false for a valve's over milliseconds
-     * @param rehearsal true to say across the plot that it shows a rehearsal
+     * @param mark what is said across the plot; empty for a live flight
      */
-    public LivePlot(boolean pumped, boolean rehearsal) {
-        this(pumped, rehearsal, new XYPlot());
+    public LivePlot(boolean pumped, String mark) {
+        this(pumped, mark, new XYPlot());
     }
 
-    private LivePlot(boolean pumped, boolean rehearsal, XYPlot plot) {
+    private LivePlot(boolean pumped, String mark, XYPlot plot) {
         super(ChartLook.chart(plot), 300, 140, 60, 40, 10_000, 10_000, true, false, false, false, false, false);
         this.plot = plot;
         this.pumped = pumped;
-        this.rehearsal = rehearsal;
+        this.mark = mark;
         this.time = ChartLook.axis(pumped ? "s since the pump went on" : "ms since the valve went on", "plot");
         buildPlot();
         setDomainZoomable(false);
@@ -76,6 +79,13 @@ public final class LivePlot extends ChartPanel {
         plot.setNoDataMessage(pumped ? "no draw yet" : "no stroke yet");
     }
 
+    /** An empty plot gives its room to what stands in the way of the first draw. */
+    @Override
+    public Dimension getMinimumSize() {
+        boolean isEmpty = drawn == null || drawn.current().length() == 0;
+        return UIScale.scale(new Dimension(60, isEmpty ? LOW : HIGH));
+    }
+
     /** Takes note of what should be drawn next. */
     public void show(PlotView view) {
         next = view;
@@ -93,7 +103,12 @@ public final class LivePlot extends ChartPanel {
         current.replace(points(next, next.current(), 1, columns), Columns.NONE);
         Columns line = points(next, next.fill(), 10, columns);
         fill.replace(line, points(next, next.band(), 10, columns));
+        boolean isFirst = drawn == null
+                || (drawn.current().length() == 0) != (next.current().length() == 0);
         drawn = next;
+        if (isFirst) {
+            revalidate();
+        }
         drawnColumns = columns;
         getChart().setNotify(true);
     }
@@ -136,10 +151,10 @@ public final class LivePlot extends ChartPanel {
         super.paintComponent(graphics);
         Graphics2D pen = (Graphics2D) graphics.create();
         pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        if (rehearsal) {
+        if (!mark.isEmpty()) {
             pen.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, WATERMARK_OPACITY));
             pen.setColor(ChartLook.color("rehearsal.background"));
-            paintAcross(pen, "REHEARSAL", Math.min(getHeight() / 3f, getWidth() / 9f));
+            paintAcross(pen, mark, Math.min(getHeight() / 3f, getWidth() / (float) mark.length()));
             pen.setComposite(AlphaComposite.SrcOver);
         }
         if (drawn != null && drawn.stale()) {

@@ -1,0 +1,146 @@
+package ouzel.app.screen;
+
+import static org.awaitility.Awaitility.await;
+
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Point;
+import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.lang.reflect.InvocationTargetException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicInteger;
+import javax.swing.SwingUtilities;
+import ouzel.app.desk.Act;
+import ouzel.app.desk.DeskState;
+
+/** A real desk window on a display, with a hand on the keyboard and one on the mouse. */
+final class OpenDesk {
+    private final Robot robot;
+    private final FakeFeed feed;
+    private final List<PilotAsk> asks = new CopyOnWriteArrayList<>();
+    private final List<Integer> keysDown = new ArrayList<>();
+    private final AtomicInteger closings = new AtomicInteger();
+    private DeskWindow window;
+
+    OpenDesk(DeskState state) throws AWTException, InterruptedException, InvocationTargetException {
+        robot = new Robot();
+        feed = new FakeFeed(state);
+        SwingUtilities.invokeAndWait(() -> {
+            LightLook.use();
+            TitleFacts facts = new TitleFacts("Reed bed inlet", true);
+            window = new DeskWindow(feed, Optional.of(new NotedPilot()), facts, closings::incrementAndGet);
+            window.open();
+        });
+        await().atMost(Duration.ofSeconds(15)).until(() -> window.frame().isFocused());
+        robot.waitForIdle();
+    }
+
+    void show(DeskState state) {
+        feed.show(state);
+        robot.waitForIdle();
+    }
+
+    List<Act> acts() {
+        return feed.acts();
+    }
+
+    List<PilotAsk> asks() {
+        return asks;
+    }
+
+    int closings() {
+        return closings.get();
+    }
+
+    DeskWindow window() {
+        return window;
+    }
+
+    void keyDown(int key) {
+        keysDown.add(key);
+        robot.keyPress(key);
+    }
+
+    void keyUp(int key) {
+        robot.keyRelease(key);
+        keysDown.remove(Integer.valueOf(key));
+    }
+
+    void type(int... keys) {
+        for (int key : keys) {
+            keyDown(key);
+            keyUp(key);
+        }
+        robot.waitForIdle();
+    }
+
+    void mouseDown(String name) {
+        pointAt(name);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    }
+
+    void mouseUp() {
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+    }
+
+    void click(String name) {
+        mouseDown(name);
+        mouseUp();
+    }
+
+    /** The component of this name, once it is on the screen. */
+    Component find(String name) {
+        return await().atMost(Duration.ofSeconds(10))
+                .until(() -> found(window.frame(), name), Optional::isPresent)
+                .orElseThrow();
+    }
+
+    private void pointAt(String name) {
+        Component component = find(name);
+        Point corner = component.getLocationOnScreen();
+        robot.mouseMove(corner.x + component.getWidth() / 2, corner.y + component.getHeight() / 2);
+        robot.waitForIdle();
+    }
+
+    private static Optional<Component> found(Container within, String name) {
+        for (Component child : within.getComponents()) {
+            if (name.equals(child.getName()) && child.isShowing()) {
+                return Optional.of(child);
+            }
+            if (child instanceof Container container) {
+                Optional<Component> deeper = found(container, name);
+                if (deeper.isPresent()) {
+                    return deeper;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Lets go of every key and closes the window. */
+    void close() throws InterruptedException, InvocationTargetException {
+        List.copyOf(keysDown).forEach(this::keyUp);
+        SwingUtilities.invokeAndWait(window::close);
+        robot.waitForIdle();
+    }
+
+    /** A pilot who only takes note. */
+    private final class NotedPilot implements PilotFeed {
+        @Override
+        public void ask(PilotAsk ask) {
+            asks.add(ask);
+        }
+
+        @Override
+        public String says() {
+            return "Hovering.";
+        }
+    }
+}
