@@ -13,10 +13,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.zip.CRC32C;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,16 +23,6 @@ import ouzel.protocol.message.Sampler;
 
 class JournalCodecTest {
     private static final Moment AT = new Moment(123_456_789L, 1_790_000_000_000L);
-
-    @Property(tries = 500)
-    void everyStimulusComesBackAsItWas(@ForAll("moments") Moment at, @ForAll("stimuli") Stimulus stimulus)
-            throws IOException {
-        Entry entry = new Entry(at, stimulus);
-
-        byte[] record = JournalCodec.write(entry);
-
-        assertThat(read(record)).isEqualTo(new JournalCodec.Next.Whole(entry, record.length));
-    }
 
     @Test
     void anySingleFlippedBitIsFoundOut() throws IOException {
@@ -120,16 +106,6 @@ class JournalCodecTest {
         Entry entry = new Entry(AT, new Stimulus.SessionLost("x".repeat(70_000)));
 
         assertThatThrownBy(() -> JournalCodec.write(entry)).hasMessageContaining("expected: at most 65536");
-    }
-
-    @Provide
-    Arbitrary<Stimulus> stimuli() {
-        return Stimuli.all();
-    }
-
-    @Provide
-    Arbitrary<Moment> moments() {
-        return Stimuli.moments();
     }
 
     private static Set<Class<?>> named(Class<?> names) {
