@@ -23,7 +23,7 @@ final class DoseField extends JPanel {
     private LaneView.Dose shown;
 
     DoseField(IntConsumer entered) {
-        super(new MigLayout("insets 0, gap 4 0, novisualpadding", "[][][]", "[44!]"));
+        super(new MigLayout("insets 0, gap 4 0, novisualpadding", "[][]", "[44!]"));
         setOpaque(false);
         amount.setName("dose");
         amount.setEditor(new JSpinner.NumberEditor(amount, "0"));
@@ -33,10 +33,7 @@ final class DoseField extends JPanel {
                 entered.accept((Integer) amount.getValue());
             }
         });
-        JLabel caption = new JLabel("dose");
-        caption.setFont(LightLook.font(0.93f, false));
         unit.setFont(LightLook.font(0.93f, false));
-        add(caption);
         add(amount, "h 44!, w 84!");
         add(unit);
     }
@@ -51,6 +48,7 @@ final class DoseField extends JPanel {
         rendering = false;
         amount.setEnabled(dose.editable());
         unit.setText(dose.unit());
+        unit.setToolTipText("Dose that arming asks for");
         JComponent editor = ((JSpinner.DefaultEditor) amount.getEditor()).getTextField();
         editor.getAccessibleContext().setAccessibleName("Dose in " + dose.unit());
     }

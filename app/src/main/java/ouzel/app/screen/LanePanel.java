@@ -98,8 +98,8 @@ final class LanePanel extends JPanel {
         row.add(reload, "h 48!, wmin pref");
         add(row, "cell 0 1, wmin 0");
         JPanel hints = row("[][grow,fill]", "[]");
-        hints.add(hintSign, "aligny top, gaptop 2");
-        hints.add(hint, "wmin 0");
+        hints.add(hintSign, "cell 0 0, aligny top, gaptop 2");
+        hints.add(hint, "cell 1 0, wmin 0");
         add(hints, "cell 0 2, wmin 0");
         add(strip, "cell 0 3, wmin 0");
     }
@@ -218,7 +218,7 @@ final class LanePanel extends JPanel {
         renderAmount(fill, view.fill());
         fillNote.setText(view.fill().note());
         fillNote.setForeground(LightLook.text(view.fill().attention()));
-        renderFacts(view.facts());
+        renderAmount(facts, view.facts());
         plot.show(view.plot());
         sample.setVisible(view.sample().isPresent());
         view.sample().ifPresent(this::renderSample);
@@ -256,13 +256,6 @@ final class LanePanel extends JPanel {
         label.setForeground(LightLook.foreground(live ? "lane" : "quiet"));
         label.getAccessibleContext().setAccessibleName(cell.spoken());
         label.setToolTipText(cell.spoken());
-    }
-
-    private void renderFacts(Cell cell) {
-        renderAmount(facts, cell);
-        if (cell.standing() == Standing.STALE) {
-            facts.setText(facts.getText() + "   " + cell.note());
-        }
     }
 
     private void renderSample(Alert alert) {

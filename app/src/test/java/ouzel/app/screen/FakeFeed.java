@@ -2,6 +2,7 @@ package ouzel.app.screen;
 
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import ouzel.app.desk.Act;
 import ouzel.app.desk.DeskState;
@@ -9,6 +10,7 @@ import ouzel.app.desk.DeskState;
 /** A desk that shows what it is told to and keeps what the operator does. */
 final class FakeFeed implements DeskFeed {
     private final AtomicReference<DeskState> state;
+    private final AtomicInteger looks = new AtomicInteger();
     private final List<Act> acts = new CopyOnWriteArrayList<>();
 
     FakeFeed(DeskState first) {
@@ -19,6 +21,11 @@ final class FakeFeed implements DeskFeed {
         state.set(next);
     }
 
+    /** How often the screen has asked. */
+    int looks() {
+        return looks.get();
+    }
+
     List<Act> acts() {
         return acts;
     }
@@ -26,6 +33,7 @@ final class FakeFeed implements DeskFeed {
     /** Another state every time, as a desk that lives gives. */
     @Override
     public DeskState latest() {
+        looks.incrementAndGet();
         DeskState last = state.get();
         return new DeskState(
                 last.now(),

@@ -6,6 +6,7 @@ import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.event.InputEvent;
 import java.lang.reflect.InvocationTargetException;
@@ -15,6 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import ouzel.app.desk.Act;
 import ouzel.app.desk.DeskState;
@@ -38,11 +41,29 @@ final class OpenDesk {
             window.open();
         });
         await().atMost(Duration.ofSeconds(15)).until(() -> window.frame().isFocused());
+        settle();
+    }
+
+    /** Waits until the window manager has given the window its size and everything stands where it will stay. */
+    private void settle() {
+        AtomicReference<Rectangle> last = new AtomicReference<>();
+        await().during(Duration.ofMillis(700)).atMost(Duration.ofSeconds(15)).until(() -> {
+            Rectangle place = bounds();
+            return place.equals(last.getAndSet(place));
+        });
         robot.waitForIdle();
+    }
+
+    private Rectangle bounds() {
+        Rectangle place = window.frame().getBounds();
+        place.add(window.frame().getContentPane().getSize().width, 0);
+        return place;
     }
 
     void show(DeskState state) {
         feed.show(state);
+        int before = feed.looks();
+        await().until(() -> feed.looks() > before + 1);
         robot.waitForIdle();
     }
 
@@ -104,6 +125,9 @@ final class OpenDesk {
 
     private void pointAt(String name) {
         Component component = find(name);
+        SwingUtilities.invokeLater(() -> ((JComponent) component)
+                .scrollRectToVisible(new Rectangle(0, 0, component.getWidth(), component.getHeight())));
+        robot.waitForIdle();
         Point corner = component.getLocationOnScreen();
         robot.mouseMove(corner.x + component.getWidth() / 2, corner.y + component.getHeight() / 2);
         robot.waitForIdle();
@@ -124,9 +148,10 @@ final class OpenDesk {
         return Optional.empty();
     }
 
-    /** Lets go of every key and closes the window. */
+    /** Lets go of every key and of the mouse, or else the next test would find them pressed, and closes the window. */
     void close() throws InterruptedException, InvocationTargetException {
         List.copyOf(keysDown).forEach(this::keyUp);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
         SwingUtilities.invokeAndWait(window::close);
         robot.waitForIdle();
     }

@@ -53,7 +53,7 @@ final class ChartLook {
     static void span(NumberAxis axis, double from, double to) {
         double step = Math.pow(10, Math.floor(Math.log10((to - from) / FEWEST_TICKS)));
         double most = (to - from) / FEWEST_TICKS / step;
-        axis.setTickUnit(new NumberTickUnit(step * (most >= 5 ? 5 : most >= 2 ? 2 : 1)), false, false);
+        axis.setTickUnit(new NumberTickUnit(step * (most >= 5 ? 5 : most >= 2 ? 2 : 1)), false, true);
         axis.setRange(from, to);
     }
 
