@@ -137,6 +137,7 @@ public record DeskState(
         }
     }
 
+    /** Copies the lists. */
     public DeskState {
         lanes = List.copyOf(lanes);
         attestations = List.copyOf(attestations);

@@ -9,8 +9,8 @@ import ouzel.simulator.rehearsal.SimulatedPayload;
 /**
  * A simulated payload kept in step with real time on the link thread.
  *
- * <p>A loop that was held up catches up step by step, but never by more than a second: after a sleep of the computer the
- * payload was asleep too.
+ * <p>A loop that was held up catches up step by step, but never by more than a second: when the computer slept, the
+ * payload slept too.
  *
  * <p><b>Thread:</b> link.
  */

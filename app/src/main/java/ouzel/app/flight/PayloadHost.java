@@ -22,8 +22,8 @@ import ouzel.simulator.rehearsal.Site;
 /**
  * The simulated payload as a program of its own, reached over TCP or a serial line.
  *
- * <p>Its pilot flies the plan by himself (aloft until the air sampler is used, then to the water, then to the ground) and
- * goes wherever he is asked to in between.
+ * <p>Its pilot flies the plan by himself: aloft until the air sampler is used, then to the water, then to the ground.
+ * Whoever asks for a place gets it.
  *
  * <p><b>Thread:</b> any for the public methods.
  */

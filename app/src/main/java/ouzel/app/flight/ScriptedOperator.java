@@ -15,8 +15,8 @@ import ouzel.protocol.message.Sampler;
 import ouzel.simulator.plant.Surroundings.Place;
 
 /**
- * An operator who sees only what the desk shows and works through a list of samplers: asks the pilot, hears what must be
- * confirmed, arms, holds the trigger, waits for the sample.
+ * An operator who sees only what the desk shows and works through a list of samplers: asks the pilot, hears what must
+ * be confirmed, arms, holds the trigger, waits for the sample.
  *
  * <p>A sampler that is refused is tried again; one that brings no sample in its time is left, which is a result too.
  */

@@ -14,7 +14,7 @@ import ouzel.protocol.message.Sampler;
 /**
  * Keys of the whole desk, whatever has the focus.
  *
- * <p>Esc is safe-all everywhere, in text fields and dialogs too. Function keys work everywhere in the desk's own window;
+ * <p>Esc is safe-all everywhere, in text fields and dialogs too. Function keys work all over the desk's own window;
  * letters, digits and Space only where nobody is writing. Space belongs to the trigger alone and never presses a
  * focused button; Enter does that.
  *

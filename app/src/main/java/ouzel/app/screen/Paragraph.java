@@ -27,7 +27,7 @@ final class Paragraph extends JTextArea {
         ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     }
 
-    /** Where the words wrap, and so how high they stand, follows from the width: another width is laid out once more. */
+    /** Where the words wrap, and so how high they stand, follows from the width: a new width is laid out again. */
     @Override
     public void setBounds(int x, int y, int width, int height) {
         boolean isOther = width != getWidth();

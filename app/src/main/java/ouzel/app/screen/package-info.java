@@ -1,2 +1,2 @@
-/** The desk as it is seen and touched: thin Swing views that assign what the presentation model says and forward acts. */
+/** The desk as it is seen and touched: thin Swing views that show what the presentation model says. */
 package ouzel.app.screen;

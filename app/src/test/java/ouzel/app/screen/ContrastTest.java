@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
 
-/** Contrast of every pair of colours, after WCAG 2.2: relative luminance and contrast ratio, success criterion 1.4.3. */
+/** Contrast of every pair of colours, after WCAG 2.2: relative luminance, contrast ratio, criterion 1.4.3. */
 class ContrastTest {
     private static final String FOREGROUND = ".foreground";
 

@@ -6,8 +6,8 @@ import ouzel.protocol.message.Sampler;
 import ouzel.protocol.message.ValveWaveform;
 
 /**
- * Captures the coil current of the first 100 ms after the valve was switched on, then sends it in pieces, and all of them
- * twice more: nobody acknowledges them, and a waveform with a hole is worth little.
+ * Captures the coil current of the first 100 ms after the valve was switched on, then sends it in pieces, and all of
+ * them twice more: nobody acknowledges them, and a waveform with a hole is worth little.
  */
 final class ValveCapture {
     private static final int SAMPLES = ValveWaveform.RATE_HZ / 10;

@@ -54,7 +54,6 @@ final class Bench {
         restart(BootCause.POWER);
     }
 
-    /** A bench on which {@code sampler} could be armed. */
     /** The workshop's settings, but that the air draw stops when the console is lost: both policies are tested. */
     static Settings settings() {
         Settings factory = Limits.factorySettings();
@@ -72,6 +71,7 @@ final class Bench {
                 false);
     }
 
+    /** A bench on which {@code sampler} could be armed. */
     static Bench readyFor(Sampler sampler) {
         Bench bench = new Bench();
         bench.world.readyFor(sampler);
