@@ -114,9 +114,8 @@ final class DeskPanel extends JPanel {
     /** The line that names the keys. */
     private static final class KeyHelp extends JLabel {
         private KeyHelp(boolean withPilot) {
-            super(
-                    "Esc safe-all    1 2 3 arm    Space hold to trigger    X stop    R reload    Tab next, Enter press"
-                            + (withPilot ? "     F2 F3 F4 ask the pilot" : "") + "     F1 this line");
+            super("Esc safe-all    1 2 3 arm    Space hold to trigger    X stop    R reload    Tab next, Enter press"
+                    + (withPilot ? "     F2 F3 F4 ask the pilot" : "") + "     F1 this line");
             setFont(LightLook.font(0.86f, false));
             setForeground(LightLook.foreground("deskQuiet"));
             setVisible(false);
