@@ -1,6 +1,7 @@
 package ouzel.app.screen;
 
 import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
@@ -112,10 +113,9 @@ public final class DeskWindow {
     /** Shows the window as large as the screen allows and starts to follow the desk. */
     public void open() {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(keys);
-        Rectangle usable = frame.getGraphicsConfiguration().getBounds();
-        frame.setSize(Math.min(usable.width, 1366), Math.min(usable.height, 768));
+        Rectangle usable = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        frame.setBounds(usable);
         frame.setMinimumSize(new Dimension(Math.min(usable.width, 1100), Math.min(usable.height, 680)));
-        frame.setLocationRelativeTo(null);
         frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
         showFrame();
         frame.setVisible(true);
