@@ -97,8 +97,8 @@ final class LanePanel extends JPanel {
         row.add(stop, "h 48!, wmin pref");
         row.add(reload, "h 48!, wmin pref");
         add(row, "cell 0 1, wmin 0");
-        JPanel hints = row("[][grow,fill]", "[]");
-        hints.add(hintSign, "cell 0 0, aligny top, gaptop 2");
+        JPanel hints = row("[]0[grow,fill]", "[]");
+        hints.add(hintSign, "cell 0 0, aligny top, gaptop 2, gapright 6");
         hints.add(hint, "cell 1 0, wmin 0");
         add(hints, "cell 0 2, wmin 0");
         add(strip, "cell 0 3, wmin 0");

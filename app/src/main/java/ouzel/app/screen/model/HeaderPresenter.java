@@ -92,10 +92,14 @@ final class HeaderPresenter {
                 .orElse("payload " + state.session().payload());
         int refused =
                 state.status().map(heard -> heard.status().refusedFrames()).orElse(0);
-        String counted = refused == 0 ? "" : "  ·  " + refused + " frames refused on board";
+        String counted = refused == 0 ? "" : "  ·  " + frames(refused) + " refused on board";
         String corrupt =
-                state.link().corrupt() == 0 ? "" : "  ·  " + state.link().corrupt() + " frames corrupt";
+                state.link().corrupt() == 0 ? "" : "  ·  " + frames(state.link().corrupt()) + " corrupt";
         return state.line().sentence() + "  ·  " + firmware + "  ·  journal written" + counted + corrupt;
+    }
+
+    private static String frames(long count) {
+        return count == 1 ? "1 frame" : count + " frames";
     }
 
     private static Alert safeAll(DeskState state) {

@@ -21,7 +21,6 @@ import org.jfree.chart.ui.TextAnchor;
 
 /** Gives charts the colours and fonts of the installed look instead of their own. */
 final class ChartLook {
-    private static final int FEWEST_TICKS = 4;
     private static final float BAND_OPACITY = 0.22f;
 
     private ChartLook() {}
@@ -49,10 +48,10 @@ final class ChartLook {
         return axis;
     }
 
-    /** Sets the ends of an axis, and ticks at one, two or five times a power of ten, at least four of them. */
-    static void span(NumberAxis axis, double from, double to) {
-        double step = Math.pow(10, Math.floor(Math.log10((to - from) / FEWEST_TICKS)));
-        double most = (to - from) / FEWEST_TICKS / step;
+    /** Sets the ends of an axis, and ticks at one, two or five times a power of ten, at least {@code fewestTicks} of them. */
+    static void span(NumberAxis axis, double from, double to, int fewestTicks) {
+        double step = Math.pow(10, Math.floor(Math.log10((to - from) / fewestTicks)));
+        double most = (to - from) / fewestTicks / step;
         axis.setTickUnit(new NumberTickUnit(step * (most >= 5 ? 5 : most >= 2 ? 2 : 1)), false, true);
         axis.setRange(from, to);
     }

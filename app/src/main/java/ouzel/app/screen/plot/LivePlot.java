@@ -24,6 +24,8 @@ import ouzel.app.screen.model.PlotView;
  * <p>Thread: EDT.
  */
 public final class LivePlot extends ChartPanel {
+    private static final int TICKS = 4;
+    private static final int LOW_FOR_TICKS = 110;
     private static final int LOW = 60;
     private static final int HIGH = 96;
     private static final int MARK_LINES = 3;
@@ -40,6 +42,7 @@ public final class LivePlot extends ChartPanel {
     private PlotView next;
     private PlotView drawn;
     private int drawnColumns;
+    private int drawnHeight;
     private List<Draw.Mark> drawnMarks = List.of();
 
     /**
@@ -94,7 +97,7 @@ public final class LivePlot extends ChartPanel {
     /** Draws what was noted last, if it differs from what stands there; meant to be called ten times a second. */
     public void redraw() {
         int columns = Math.max(50, getWidth());
-        if (next == null || (next.equals(drawn) && columns == drawnColumns)) {
+        if (next == null || (next.equals(drawn) && columns == drawnColumns && getHeight() == drawnHeight)) {
             return;
         }
         getChart().setNotify(false);
@@ -110,6 +113,7 @@ public final class LivePlot extends ChartPanel {
             revalidate();
         }
         drawnColumns = columns;
+        drawnHeight = getHeight();
         getChart().setNotify(true);
     }
 
@@ -123,9 +127,10 @@ public final class LivePlot extends ChartPanel {
     }
 
     private void drawAxes(PlotView view) {
-        ChartLook.span(time, view.from() * timeScale(), view.to() * timeScale());
-        ChartLook.span(currentAxis, 0, view.currentTop());
-        ChartLook.span(fillAxis, 0, view.fillTop());
+        ChartLook.span(time, view.from() * timeScale(), view.to() * timeScale(), TICKS);
+        int upwards = getHeight() < UIScale.scale(LOW_FOR_TICKS) ? 1 : TICKS;
+        ChartLook.span(currentAxis, 0, view.currentTop(), upwards);
+        ChartLook.span(fillAxis, 0, view.fillTop(), upwards);
     }
 
     private void drawMarks(PlotView view) {
