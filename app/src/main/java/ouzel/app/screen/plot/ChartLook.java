@@ -48,7 +48,7 @@ final class ChartLook {
         return axis;
     }
 
-    /** Sets the ends of an axis, and ticks at one, two or five times a power of ten, at least {@code fewestTicks} of them. */
+    /** Sets the ends of an axis, and at least {@code fewestTicks} ticks at one, two or five times a power of ten. */
     static void span(NumberAxis axis, double from, double to, int fewestTicks) {
         double step = Math.pow(10, Math.floor(Math.log10((to - from) / fewestTicks)));
         double most = (to - from) / fewestTicks / step;
