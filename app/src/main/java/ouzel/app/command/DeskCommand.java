@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import ouzel.app.exit.Refusal;
 import ouzel.app.link.Port;
 import ouzel.protocol.session.PairingKey;
+import ouzel.simulator.rehearsal.Site;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,7 +58,7 @@ final class DeskCommand implements Callable<Integer> {
             description = {"Directory for the journal. Unless given:", "~/.ouzel/journals, or ~/.ouzel/rehearsals."})
     private Path journals;
 
-    @Option(names = "--site", paramLabel = "NAME", defaultValue = "unnamed site", description = "Where this is.")
+    @Option(names = "--site", paramLabel = "NAME", description = "Where this is, for the record.")
     private String site;
 
     @Option(
@@ -81,7 +82,8 @@ final class DeskCommand implements Callable<Integer> {
         boolean simulated = rehearsal || port.isEmpty() || pairing.isRehearsal();
         Path directory = journals == null ? home.journals(simulated) : journals;
         long chance = seed == null ? new SecureRandom().nextInt(Integer.MAX_VALUE) : seed;
-        DeskRequest request = new DeskRequest(port, pairing, simulated, chance, directory, site);
+        String place = site != null ? site : port.isEmpty() ? Site.QUARRY.name() : "unnamed site";
+        DeskRequest request = new DeskRequest(port, pairing, simulated, chance, directory, place);
         return programs.desk(request, command.commandLine().getOut()).code();
     }
 

@@ -179,7 +179,8 @@ public final class Conditions {
     }
 
     private static PayloadSays payloadSays(DeskState state, Permissive permissive) {
-        if (!state.isLinkFresh()) {
+        // The payload's one bit for "alone" speaks for whichever sampler is armed, not for each of the three.
+        if (!state.isLinkFresh() || permissive == Permissive.ALONE) {
             return PayloadSays.NOTHING;
         }
         int met = state.status().orElseThrow().status().permissivesMet();

@@ -99,6 +99,7 @@ public record DeskState(
      * @param nextNote number of the next note
      * @param nextSample number of the next sample
      * @param newestEvent newest event heard without a gap before it, 0 before the first
+     * @param newestEventAt when that event was heard
      * @param acknowledgedEvent newest event the payload was told to forget
      * @param eventsAskedAt when events were last fetched or acknowledged
      * @param bootCount the controller start that is known, -1 before the first status
@@ -108,32 +109,71 @@ public record DeskState(
             long nextNote,
             int nextSample,
             long newestEvent,
+            Moment newestEventAt,
             long acknowledgedEvent,
             Moment eventsAskedAt,
             long bootCount) {
 
         static Ledger fresh(long firstOrderId, Moment now) {
-            return new Ledger(firstOrderId, 1, 1, 0, 0, now, -1);
+            return new Ledger(firstOrderId, 1, 1, 0, now, 0, now, -1);
         }
 
         Ledger withNextOrderId(long next) {
-            return new Ledger(next, nextNote, nextSample, newestEvent, acknowledgedEvent, eventsAskedAt, bootCount);
+            return new Ledger(
+                    next,
+                    nextNote,
+                    nextSample,
+                    newestEvent,
+                    newestEventAt,
+                    acknowledgedEvent,
+                    eventsAskedAt,
+                    bootCount);
         }
 
         Ledger withNextNote(long next) {
-            return new Ledger(nextOrderId, next, nextSample, newestEvent, acknowledgedEvent, eventsAskedAt, bootCount);
+            return new Ledger(
+                    nextOrderId,
+                    next,
+                    nextSample,
+                    newestEvent,
+                    newestEventAt,
+                    acknowledgedEvent,
+                    eventsAskedAt,
+                    bootCount);
         }
 
         Ledger withNextSample(int next) {
-            return new Ledger(nextOrderId, nextNote, next, newestEvent, acknowledgedEvent, eventsAskedAt, bootCount);
+            return new Ledger(
+                    nextOrderId,
+                    nextNote,
+                    next,
+                    newestEvent,
+                    newestEventAt,
+                    acknowledgedEvent,
+                    eventsAskedAt,
+                    bootCount);
         }
 
-        Ledger withEvents(long newest, long acknowledged, Moment askedAt) {
-            return new Ledger(nextOrderId, nextNote, nextSample, newest, acknowledged, askedAt, bootCount);
+        Ledger withNewestEvent(long newest, Moment at) {
+            return new Ledger(
+                    nextOrderId, nextNote, nextSample, newest, at, acknowledgedEvent, eventsAskedAt, bootCount);
+        }
+
+        Ledger withEventsAsked(long acknowledged, Moment at) {
+            return new Ledger(
+                    nextOrderId, nextNote, nextSample, newestEvent, newestEventAt, acknowledged, at, bootCount);
         }
 
         Ledger withBootCount(long count) {
-            return new Ledger(nextOrderId, nextNote, nextSample, newestEvent, acknowledgedEvent, eventsAskedAt, count);
+            return new Ledger(
+                    nextOrderId,
+                    nextNote,
+                    nextSample,
+                    newestEvent,
+                    newestEventAt,
+                    acknowledgedEvent,
+                    eventsAskedAt,
+                    count);
         }
     }
 

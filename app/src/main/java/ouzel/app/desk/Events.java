@@ -20,6 +20,8 @@ import ouzel.protocol.message.Status;
 final class Events {
     /** Acknowledging and fetching happen at most this often, ms. */
     static final long HOUSEKEEPING_MILLIS = 500;
+    /** A status that an event has overtaken on the way comes at most this much later, ms. */
+    private static final long OVERTAKEN_MILLIS = 10_000;
 
     private Events() {}
 
@@ -32,7 +34,7 @@ final class Events {
         if (event.number() != newest + 1) {
             return;
         }
-        turn.events(event.number(), turn.ledger.acknowledgedEvent(), turn.ledger.eventsAskedAt());
+        turn.newestEvent(event.number());
         Moment at = turn.atPayload(event.timeMillis());
         boolean recovered = turn.now.millisSince(at) > DeskState.STALE_AFTER_MILLIS;
         note(turn, event, recovered ? at : turn.now, recovered);
@@ -126,18 +128,19 @@ final class Events {
     /** Keeps numbers in step with what the payload says it holds. */
     static void status(Turn turn, Status status) {
         long newest = turn.ledger.newestEvent();
-        if (status.newestEvent() < newest) {
+        boolean isOlderThanTheEvent = turn.now.millisSince(turn.ledger.newestEventAt()) < OVERTAKEN_MILLIS;
+        if (status.newestEvent() < newest && !isOlderThanTheEvent) {
             turn.note(
                     Weight.ATTENTION,
                     "The payload's event numbers went back from " + newest + " to " + status.newestEvent()
                             + ": its memory is new.");
-            turn.events(0, 0, turn.ledger.eventsAskedAt());
+            turn.newestEvent(0);
         } else if (status.oldestEvent() > newest + 1 && newest > 0) {
             turn.note(
                     Weight.ATTENTION,
                     "Events " + (newest + 1) + " to " + (status.oldestEvent() - 1)
                             + " are not on board any more: another console may hold them.");
-            turn.events(status.oldestEvent() - 1, turn.ledger.acknowledgedEvent(), turn.ledger.eventsAskedAt());
+            turn.newestEvent(status.oldestEvent() - 1);
         }
     }
 
@@ -152,10 +155,10 @@ final class Events {
         if (status.newestEvent() > newest && status.oldestEvent() > 0) {
             long from = newest == 0 ? status.oldestEvent() : newest + 1;
             turn.send(0, new FetchEvents(from), Orders.LIFE_MILLIS, Urgency.IN_TURN);
-            turn.events(newest, turn.ledger.acknowledgedEvent(), turn.now);
+            turn.eventsAsked(turn.ledger.acknowledgedEvent());
         } else if (status.oldestEvent() > 0 && status.oldestEvent() <= newest) {
             turn.send(0, new AcknowledgeEvents(newest), Orders.LIFE_MILLIS, Urgency.DURABLE_FIRST);
-            turn.events(newest, newest, turn.now);
+            turn.eventsAsked(newest);
         }
     }
 }

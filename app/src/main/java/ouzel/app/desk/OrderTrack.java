@@ -13,7 +13,7 @@ import ouzel.protocol.message.Outcome;
  * @param stage how far it came
  * @param steps every stage it went through, oldest first
  * @param sends how often it left the console
- * @param lastSent when it left last
+ * @param lastSent when it, or a question about it, left last
  * @param words why it was refused, failed or is unknown; empty if all is well
  */
 public record OrderTrack(
@@ -81,6 +81,11 @@ public record OrderTrack(
     /** A track for an order that leaves now. */
     static OrderTrack sent(long orderId, Order order, Moment now) {
         return new OrderTrack(orderId, order, Stage.SENT, List.of(new Step(Stage.SENT, now)), 1, now, "");
+    }
+
+    /** The payload is asked what became of it; the order itself does not leave again. */
+    OrderTrack askedAbout(Moment now) {
+        return new OrderTrack(orderId, order, stage, steps, sends, now, words);
     }
 
     OrderTrack sentAgain(Moment now) {

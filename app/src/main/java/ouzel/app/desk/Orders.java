@@ -102,7 +102,7 @@ final class Orders {
             return track;
         }
         turn.send(0, new QueryOutcome(track.orderId()), LIFE_MILLIS, Urgency.IN_TURN);
-        return track.sentAgain(turn.now);
+        return track.askedAbout(turn.now);
     }
 
     private static OrderTrack tickSafeAll(Turn turn, OrderTrack track) {

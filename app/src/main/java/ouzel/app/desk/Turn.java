@@ -158,8 +158,14 @@ final class Turn {
         return number;
     }
 
-    void events(long newest, long acknowledged, Moment askedAt) {
-        ledger = ledger.withEvents(newest, acknowledged, askedAt);
+    /** Everything up to event {@code newest} has been heard without a gap. */
+    void newestEvent(long newest) {
+        ledger = ledger.withNewestEvent(newest, now);
+    }
+
+    /** Events were fetched, or acknowledged up to {@code acknowledged}. */
+    void eventsAsked(long acknowledged) {
+        ledger = ledger.withEventsAsked(acknowledged, now);
     }
 
     void bootCount(long count) {

@@ -9,13 +9,16 @@ import ouzel.app.desk.Desk;
 import ouzel.app.desk.DeskState;
 import ouzel.app.desk.Effect;
 import ouzel.app.desk.Moment;
+import ouzel.app.desk.Sample;
 import ouzel.app.desk.Stimulus;
 import ouzel.app.journal.Recorder;
 import ouzel.protocol.frame.Frame;
 import ouzel.protocol.message.Outcome;
+import ouzel.protocol.message.Sampler;
 import ouzel.protocol.session.ConsoleSession;
 import ouzel.protocol.session.Heard;
 import ouzel.protocol.session.LinkStatistics;
+import ouzel.simulator.plant.Truth;
 
 /**
  * A console without a screen, a port or a thread of its own: the fold, the session and the journal joined.
@@ -93,9 +96,22 @@ public final class Console {
         apply(new Stimulus.StrangerHeard(sentence));
     }
 
-    /** The simulated plant tells what it really holds. */
-    public void tellTruth(Stimulus.TruthTold truth) {
-        apply(truth);
+    /** The simulated plant tells what it really holds: every sample that is new learns its true amount. */
+    public void tellTruth(Truth truth) {
+        for (Sample sample : state.samples()) {
+            if (sample.truth().isEmpty()) {
+                apply(new Stimulus.TruthTold(sample.sampler(), amount(truth, sample.sampler())));
+            }
+        }
+    }
+
+    /** What the plant holds of one sampler: mL, mL, g. */
+    private static double amount(Truth truth, Sampler sampler) {
+        return switch (sampler) {
+            case WATER -> truth.water().jarMillilitres();
+            case AIR -> truth.air().bagMillilitres();
+            case SOIL -> truth.soil().sampleGrams();
+        };
     }
 
     /** The journal cannot be written, or can again. */

@@ -11,6 +11,7 @@ import ouzel.app.screen.PilotFeed;
 import ouzel.protocol.frame.Frame;
 import ouzel.protocol.frame.ParserCounts;
 import ouzel.simulator.plant.Surroundings.Place;
+import ouzel.simulator.plant.Truth;
 import ouzel.simulator.profile.ProfileFile;
 import ouzel.simulator.radio.Radio;
 import ouzel.simulator.radio.Weather;
@@ -28,6 +29,7 @@ final class InnerRehearsal implements PilotFeed {
     private final Pilot pilot;
     private final LivePayload live;
     private final Line consoleLine;
+    private final SimulatedPayload payload;
     private final AtomicReference<String> says = new AtomicReference<>("");
 
     InnerRehearsal(LinkLoop loop, LiveDesk.Request request, LineListener console) {
@@ -36,7 +38,7 @@ final class InnerRehearsal implements PilotFeed {
         RadioWire up = new RadioWire(new Radio(Weather.LIGHT_LOSS, chance.nextLong()));
         RadioWire down = new RadioWire(new Radio(Weather.LIGHT_LOSS, chance.nextLong()));
         pilot = new Pilot(Site.named(request.site()).orElse(Site.QUARRY));
-        SimulatedPayload payload = new SimulatedPayload(
+        payload = new SimulatedPayload(
                 SimulatedPayload.reference(ProfileFile.reference(), chance.nextLong(), request.key(), Randomness::next),
                 pilot);
         LinePair pair = LinePair.join(loop, console, new PayloadEar(), up, down);
@@ -47,6 +49,11 @@ final class InnerRehearsal implements PilotFeed {
             down.deliver(millis);
             says.set(pilot.says());
         });
+    }
+
+    /** What the simulated plant really holds now. Thread: link. */
+    Truth truth() {
+        return payload.truth();
     }
 
     Line consoleLine() {

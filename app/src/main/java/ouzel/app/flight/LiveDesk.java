@@ -43,7 +43,7 @@ public final class LiveDesk implements DeskFeed, AutoCloseable {
     private final Path journal;
     private final Consumer<Effect.Cue> sounds;
     private final AtomicReference<DeskState> latest = new AtomicReference<>();
-    private final AtomicReference<PilotFeed> pilot = new AtomicReference<>();
+    private Optional<InnerRehearsal> inner = Optional.empty();
     private final CountDownLatch closed = new CountDownLatch(1);
 
     private Line line;
@@ -99,19 +99,19 @@ public final class LiveDesk implements DeskFeed, AutoCloseable {
         if (request.port().isPresent()) {
             line = Reconnector.start(loop, request.port().get(), new Ear());
         } else {
-            InnerRehearsal rehearsal = new InnerRehearsal(loop, request, new Ear());
-            line = rehearsal.consoleLine();
-            pilot.set(rehearsal);
+            inner = Optional.of(new InnerRehearsal(loop, request, new Ear()));
+            line = inner.get().consoleLine();
         }
         loop.every(TICK, () -> {
             console.tick();
+            inner.ifPresent(rehearsal -> console.tellTruth(rehearsal.truth()));
             publish();
         });
     }
 
     /** The simulated pilot, if the payload is simulated inside this program. */
     public Optional<PilotFeed> pilot() {
-        return Optional.ofNullable(pilot.get());
+        return inner.map(PilotFeed.class::cast);
     }
 
     /** Where this sortie is recorded. */

@@ -76,6 +76,11 @@ public final class PlaybackFeed implements DeskFeed, AutoCloseable {
     }
 
     @Override
+    public boolean isLive() {
+        return false;
+    }
+
+    @Override
     public DeskState latest() {
         return latest.get();
     }

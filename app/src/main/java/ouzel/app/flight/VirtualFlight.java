@@ -1,26 +1,21 @@
 package ouzel.app.flight;
 
 import java.time.Instant;
-import java.util.Iterator;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import ouzel.app.desk.Act;
 import ouzel.app.desk.DeskState;
 import ouzel.app.desk.Moment;
-import ouzel.app.desk.Sample;
-import ouzel.app.desk.Stimulus;
 import ouzel.app.journal.Recorder;
 import ouzel.protocol.frame.Frame;
 import ouzel.protocol.frame.FrameEncoder;
 import ouzel.protocol.frame.FrameParser;
 import ouzel.protocol.frame.ParserCounts;
 import ouzel.protocol.message.Bytes;
-import ouzel.protocol.message.Sampler;
 import ouzel.protocol.session.PairingKey;
 import ouzel.simulator.plant.PayloadProfile;
 import ouzel.simulator.plant.Surroundings.Place;
-import ouzel.simulator.plant.Truth;
 import ouzel.simulator.radio.Radio;
 import ouzel.simulator.radio.Weather;
 import ouzel.simulator.rehearsal.Pilot;
@@ -108,7 +103,7 @@ final class VirtualFlight implements FrameOut, ScriptedOperator.Hands {
         }
         if (nowMillis % TICK_MILLIS == 0) {
             console.tick();
-            tellTruth();
+            console.tellTruth(payload.truth());
         }
     }
 
@@ -117,26 +112,6 @@ final class VirtualFlight implements FrameOut, ScriptedOperator.Hands {
         while (nowMillis < millis) {
             step();
         }
-    }
-
-    /** The plant tells what each new sample really is. */
-    private void tellTruth() {
-        List<Sample> samples = console.state().samples();
-        Iterator<Sample> untold =
-                samples.stream().filter(sample -> sample.truth().isEmpty()).iterator();
-        while (untold.hasNext()) {
-            Sampler sampler = untold.next().sampler();
-            console.tellTruth(new Stimulus.TruthTold(sampler, amount(payload.truth(), sampler)));
-        }
-    }
-
-    /** What the plant holds of one sampler: mL, mL, g. */
-    static double amount(Truth truth, Sampler sampler) {
-        return switch (sampler) {
-            case WATER -> truth.water().jarMillilitres();
-            case AIR -> truth.air().bagMillilitres();
-            case SOIL -> truth.soil().sampleGrams();
-        };
     }
 
     long nowMillis() {

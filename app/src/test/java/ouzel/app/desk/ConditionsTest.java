@@ -131,7 +131,9 @@ final class ConditionsTest {
     void anotherArmedSamplerStopsTheArm() {
         desk.armed(Sampler.WATER).forgetSends().act(new Act.Arm(Sampler.AIR));
 
-        assertThat(desk.row(Sampler.AIR, Condition.ALONE).orElseThrow().isMet()).isFalse();
+        ConditionRow alone = desk.row(Sampler.AIR, Condition.ALONE).orElseThrow();
+        assertThat(alone.isMet()).isFalse();
+        assertThat(alone.isDisputed()).isFalse();
         assertThat(desk.sendsOf(Arm.class)).isEmpty();
     }
 

@@ -198,6 +198,28 @@ final class OrderFlowTest {
     }
 
     @Test
+    void aStatusThatAnEventHasOvertakenIsNotTakenForANewMemory() {
+        desk.hearEvent(1, Event.Kind.BOOTED, Sampler.WATER, 0, Reason.NONE, 0)
+                .hearEvent(2, Event.Kind.RELOADED, Sampler.AIR, 0, Reason.NONE, 0);
+
+        desk.holdsEvents(1, 1);
+
+        assertThat(desk.hasNote("its memory is new")).isFalse();
+        assertThat(desk.state().ledger().newestEvent()).isEqualTo(2);
+    }
+
+    @Test
+    void eventNumbersThatStayLowAreANewMemoryAndStartAgain() {
+        desk.hearEvent(1, Event.Kind.BOOTED, Sampler.WATER, 0, Reason.NONE, 0)
+                .hearEvent(2, Event.Kind.RELOADED, Sampler.AIR, 0, Reason.NONE, 0);
+
+        desk.holdsEvents(1, 1).pass(10_100);
+
+        assertThat(desk.hasNote("its memory is new")).isTrue();
+        assertThat(desk.state().ledger().newestEvent()).isZero();
+    }
+
+    @Test
     void eventsAreAcknowledgedOnlyOnceTheJournalHoldsThem() {
         desk.holdsEvents(1, 1)
                 .hearEvent(1, Event.Kind.BOOTED, Sampler.WATER, 0, Reason.NONE, 0)
