@@ -5,11 +5,17 @@ import static org.awaitility.Awaitility.await;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +23,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
+import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import ouzel.app.desk.Act;
@@ -24,6 +31,8 @@ import ouzel.app.desk.DeskState;
 
 /** A real desk window on a display, with a hand on the keyboard and one on the mouse. */
 final class OpenDesk {
+    private static final int MOST_TABS = 80;
+
     private final Robot robot;
     private final FakeFeed feed;
     private final List<PilotAsk> asks = new CopyOnWriteArrayList<>();
@@ -31,13 +40,25 @@ final class OpenDesk {
     private final AtomicInteger closings = new AtomicInteger();
     private DeskWindow window;
 
+    /** A window on a desk that only shows {@code state} and takes note of what is done. */
     OpenDesk(DeskState state) throws AWTException, InterruptedException, InvocationTargetException {
         robot = new Robot();
         feed = new FakeFeed(state);
+        open(feed, new NotedPilot());
+    }
+
+    /** A window on a desk that works. */
+    OpenDesk(DeskFeed live, PilotFeed pilot) throws AWTException, InterruptedException, InvocationTargetException {
+        robot = new Robot();
+        feed = new FakeFeed(live.latest());
+        open(live, pilot);
+    }
+
+    private void open(DeskFeed desk, PilotFeed pilot) throws InterruptedException, InvocationTargetException {
         SwingUtilities.invokeAndWait(() -> {
             LightLook.use();
             TitleFacts facts = new TitleFacts("Reed bed inlet", true);
-            window = new DeskWindow(feed, Optional.of(new NotedPilot()), facts, closings::incrementAndGet);
+            window = new DeskWindow(desk, Optional.of(pilot), facts, closings::incrementAndGet);
             window.open();
         });
         await().atMost(Duration.ofSeconds(15)).until(() -> window.frame().isFocused());
@@ -101,6 +122,22 @@ final class OpenDesk {
         robot.waitForIdle();
     }
 
+    /** Goes on with the tab key until {@code name} has the keyboard. */
+    void tabTo(String name) {
+        Component goal = find(name);
+        for (int i = 0; i < MOST_TABS && !hasKeyboard(goal); i++) {
+            type(KeyEvent.VK_TAB);
+            robot.delay(30);
+        }
+        if (!hasKeyboard(goal)) {
+            throw new AssertionError(name + " is not reached by the tab key");
+        }
+    }
+
+    private static boolean hasKeyboard(Component goal) {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == goal;
+    }
+
     void mouseDown(String name) {
         pointAt(name);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
@@ -114,6 +151,17 @@ final class OpenDesk {
     void click(String name) {
         mouseDown(name);
         mouseUp();
+    }
+
+    /** Writes what the display shows to {@code target/screenshots}. */
+    void photograph(String name) throws IOException {
+        robot.waitForIdle();
+        Path folder = Files.createDirectories(Path.of("target", "screenshots"));
+        Rectangle all = new Rectangle(Toolkit.getDefaultToolkit().getScreenSize());
+        ImageIO.write(
+                robot.createScreenCapture(all),
+                "png",
+                folder.resolve(name + ".png").toFile());
     }
 
     /** The component of this name, once it is on the screen. */
