@@ -11,8 +11,8 @@ final class Pumps {
     /** Unit-to-unit spread of a small pump: +/-5 % taken as uniform gives 2.9 %; common practice, no source. */
     private static final double SPREAD = 0.03;
 
-    private static final PumpModel WATER = new PumpModel(8.0, 12_000, 650, 1_100, true, SPREAD);
-    private static final PumpModel AIR = new PumpModel(20.6, 12_000, 370, 450, false, SPREAD);
+    private static final PumpModel WATER = new PumpModel(8.0, 12_000, 650, 1_100, true, 11, SPREAD);
+    private static final PumpModel AIR = new PumpModel(20.6, 12_000, 370, 450, false, 0, SPREAD);
 
     private Pumps() {}
 

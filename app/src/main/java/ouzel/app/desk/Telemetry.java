@@ -6,6 +6,7 @@ import java.util.Optional;
 import ouzel.app.desk.DeskState.StatusHeard;
 import ouzel.app.desk.Draw.Mark;
 import ouzel.app.desk.Note.Weight;
+import ouzel.app.estimate.Amount;
 import ouzel.app.estimate.DrawEstimate;
 import ouzel.app.estimate.PumpModel;
 import ouzel.protocol.frame.Header;
@@ -111,8 +112,9 @@ final class Telemetry {
                 marks.add(new Mark(next.samples() / 100.0, next.wet() ? "primed" : "dry"));
             }
             estimate = next;
-            fill.add((int) Math.round(10 * estimate.millilitres()));
-            band.add((int) Math.round(10 * estimate.amount(pump, gaps).band()));
+            Amount amount = estimate.amount(pump, gaps);
+            fill.add((int) Math.round(10 * amount.value()));
+            band.add((int) Math.round(10 * amount.band()));
         }
         return new Draw(
                 draw.orderId(),

@@ -13,7 +13,7 @@ package ouzel.app.estimate;
  * @param dryRun samples in a row on the dry side
  * @param wet true while the pump is taken to draw its sample
  * @param primedAt sample at which it was first wet, -1 before
- * @param millilitres amount drawn, mL
+ * @param millilitres amount drawn through the pump, mL
  * @param wetSamples samples counted as wet
  * @param wetCharge sum of the smoothed current over those, mA
  */
@@ -41,6 +41,8 @@ public record DrawEstimate(
     private static final double SMOOTHING = 0.2;
     /** Standard uncertainty of the instant of priming, s. */
     private static final double PRIMING_SECONDS = 0.1;
+    /** Standard uncertainty of the tube's volume, as a share of it. */
+    private static final double LINE_UNCERTAINTY = 0.2;
 
     /**
      * The estimate after one more sample.
@@ -93,7 +95,8 @@ public record DrawEstimate(
     }
 
     /**
-     * What was drawn, with its uncertainty: the flow's and the instant of priming's, taken as independent.
+     * What has reached the container, with its uncertainty: the flow's, the instant of priming's and the tube's, taken as
+     * independent.
      *
      * @param missing samples that were filled in because they never arrived
      */
@@ -101,7 +104,9 @@ public record DrawEstimate(
         double flowPart = millilitres * pump.relativeUncertainty();
         double primingPart = isPrimed() ? pump.flow() * PRIMING_SECONDS : 0;
         double missingPart = missing * SECONDS_PER_SAMPLE * pump.flow() * 0.3;
-        return new Amount(
-                millilitres, Math.sqrt(flowPart * flowPart + primingPart * primingPart + missingPart * missingPart));
+        double linePart = Math.min(millilitres, pump.lineMillilitres()) * LINE_UNCERTAINTY;
+        double variance =
+                flowPart * flowPart + primingPart * primingPart + linePart * linePart + missingPart * missingPart;
+        return new Amount(Math.max(0, millilitres - pump.lineMillilitres()), Math.sqrt(variance));
     }
 }

@@ -8,6 +8,7 @@ package ouzel.app.estimate;
  * @param dryMilliamps current at the nominal voltage with nothing but air in the pump, mA
  * @param wetMilliamps current at the nominal voltage once primed, mA
  * @param primes true if the pump draws air before it draws its sample, so that the fill counts from priming on
+ * @param lineMillilitres what stays in the tube behind the pump and never reaches the container, mL
  * @param relativeUncertainty standard uncertainty of the flow as a share of it
  */
 public record PumpModel(
@@ -16,6 +17,7 @@ public record PumpModel(
         int dryMilliamps,
         int wetMilliamps,
         boolean primes,
+        double lineMillilitres,
         double relativeUncertainty) {
 
     /** Current that parts dry from wet at {@code millivolts}, mA: the middle, since both follow the voltage. */

@@ -29,7 +29,7 @@ final class ConditionRowView extends JPanel {
         confirm.addActionListener(event -> attest.accept(shown.condition()));
         add(sign, "cell 0 0, aligny top, gaptop 1");
         add(words, "cell 1 0, wmin 0");
-        add(confirm, "cell 2 0 1 2, h 48!, wmin 92");
+        add(confirm, "cell 2 0 1 2, h 48!, wmin pref");
         add(detail, "cell 1 1, wmin 0");
     }
 

@@ -2,8 +2,9 @@ package ouzel.app.screen;
 
 import java.awt.Dimension;
 import java.awt.Rectangle;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -25,7 +26,10 @@ final class LadderPanel extends JPanel implements Scrollable {
             new JPanel(new MigLayout("insets 0, gap 0 2, wrap 1, fillx, novisualpadding", "[grow,fill]"));
     private final Paragraph folded = new Paragraph(LightLook.font(0.86f, false));
     private final Paragraph met = new Paragraph(LightLook.font(0.86f, false));
-    private final List<ConditionRowView> rows = new ArrayList<>();
+    /** Each condition keeps its view, so that the keyboard stays where it is while rows come, go and change places. */
+    private final Map<Condition, ConditionRowView> rows = new EnumMap<>(Condition.class);
+
+    private List<Condition> shownOrder = List.of();
     private LadderView shown;
 
     LadderPanel(Consumer<Condition> attest) {
@@ -53,26 +57,36 @@ final class LadderPanel extends JPanel implements Scrollable {
         shown = view;
         heading.setText(view.heading());
         heading.setForeground(LightLook.text(view.attention()));
-        adjustRows(view.rows().size());
-        for (int i = 0; i < view.rows().size(); i++) {
-            rows.get(i).render(view.rows().get(i));
-        }
+        adjustRows(view.rows());
+        view.rows().forEach(row -> rows.get(row.condition()).render(row));
         folded.say(view.folded());
         folded.setVisible(!view.folded().isEmpty());
         met.say(view.met());
         met.setVisible(!view.met().isEmpty());
     }
 
-    private void adjustRows(int count) {
-        while (rows.size() < count) {
-            ConditionRowView row = new ConditionRowView(attest);
-            rows.add(row);
-            list.add(row, "wmin 0");
+    private void adjustRows(List<LadderView.Row> wanted) {
+        List<Condition> order = wanted.stream().map(LadderView.Row::condition).toList();
+        if (order.equals(shownOrder)) {
+            return;
         }
-        while (rows.size() > count) {
-            list.remove(rows.remove(rows.size() - 1));
+        shownOrder = order;
+        for (Condition gone : List.copyOf(rows.keySet())) {
+            if (!order.contains(gone)) {
+                list.remove(rows.remove(gone));
+            }
         }
-        list.setVisible(count > 0);
+        for (int i = 0; i < order.size(); i++) {
+            ConditionRowView row = rows.get(order.get(i));
+            if (row == null) {
+                row = new ConditionRowView(attest);
+                rows.put(order.get(i), row);
+                list.add(row, "wmin 0", i);
+            } else {
+                list.setComponentZOrder(row, i);
+            }
+        }
+        list.setVisible(!order.isEmpty());
         list.revalidate();
         scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     }
