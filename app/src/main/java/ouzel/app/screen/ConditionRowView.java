@@ -1,6 +1,8 @@
 package ouzel.app.screen;
 
 import java.awt.Color;
+import java.awt.Component;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -51,6 +53,11 @@ final class ConditionRowView extends JPanel {
         confirm.getAccessibleContext()
                 .setAccessibleName(row.confirm() + " " + row.condition().words());
         getAccessibleContext().setAccessibleName(row.words() + ". " + row.detail());
+    }
+
+    /** The button that confirms this condition, if it can be confirmed now. */
+    Optional<Component> confirmButton() {
+        return confirm.isVisible() && confirm.isEnabled() ? Optional.of(confirm) : Optional.empty();
     }
 
     private static Color color(LadderView.Sign sign) {

@@ -1,10 +1,12 @@
 package ouzel.app.screen;
 
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -63,6 +65,14 @@ final class LadderPanel extends JPanel implements Scrollable {
         folded.setVisible(!view.folded().isEmpty());
         met.say(view.met());
         met.setVisible(!view.met().isEmpty());
+    }
+
+    /** The first button with which something can be confirmed now. */
+    Optional<Component> firstConfirm() {
+        return shownOrder.stream()
+                .map(rows::get)
+                .flatMap(row -> row.confirmButton().stream())
+                .findFirst();
     }
 
     private void adjustRows(List<LadderView.Row> wanted) {

@@ -1,12 +1,15 @@
 package ouzel.app.screen;
 
+import java.awt.Component;
 import java.awt.Insets;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import ouzel.app.desk.Condition;
 import ouzel.app.screen.model.Alert;
@@ -190,8 +193,20 @@ final class LanePanel extends JPanel {
         strip.close();
     }
 
+    /** Where the keyboard goes on after a question: to what is next to be done here, never to a dead button. */
+    private Component keyboardHome() {
+        Optional<Component> confirm = ladder.firstConfirm();
+        if (confirm.isPresent()) {
+            return confirm.get();
+        }
+        if (hold.isEnabled()) {
+            return hold;
+        }
+        return arm.isEnabled() ? arm : SwingUtilities.getAncestorOfClass(DeskPanel.class, this);
+    }
+
     private void stripClosed() {
-        (hold.isEnabled() ? hold : arm).requestFocusInWindow();
+        keyboardHome().requestFocusInWindow();
         revalidate();
     }
 

@@ -19,6 +19,7 @@ import ouzel.app.desk.Condition;
 import ouzel.app.desk.Conditions;
 import ouzel.app.desk.DeskState;
 import ouzel.app.desk.Draw;
+import ouzel.app.desk.OrderTrack;
 import ouzel.app.desk.Phase;
 import ouzel.app.desk.Sample;
 import ouzel.app.estimate.Verdict.Grade;
@@ -29,7 +30,7 @@ import ouzel.protocol.session.PairingKey;
 
 /** The whole first sortie in a real window on the simulated payload: by keyboard alone, and by mouse alone. */
 class SortieWindowTest {
-    private static final Map<Sampler, Integer> SMALL_DOSES = Map.of(Sampler.WATER, 40, Sampler.AIR, 90);
+    private static final Map<Sampler, Integer> SMALL_DOSES = Map.of(Sampler.WATER, 100, Sampler.AIR, 120);
     private static final Map<Sampler, Integer> ARM_KEYS =
             Map.of(Sampler.WATER, KeyEvent.VK_1, Sampler.AIR, KeyEvent.VK_2, Sampler.SOIL, KeyEvent.VK_3);
 
@@ -102,8 +103,10 @@ class SortieWindowTest {
 
     private void takeSample(Hand hand, Sampler sampler, String name) throws IOException {
         soon(() -> Conditions.mayArm(state(), sampler));
+        usable("arm " + sampler);
         hand.arm(sampler);
         soon(() -> state().lane(sampler).phase() == Phase.ARMED);
+        usable("hold " + sampler);
         screen.photograph("sortie-" + name + "-" + sampler + "-armed");
         int before = state().samples().size();
         hand.hold(sampler);
@@ -118,14 +121,14 @@ class SortieWindowTest {
     }
 
     private void safeAllStopsARunningPump(Hand hand) throws IOException {
-        hand.ask(PilotAsk.HOVER);
-        hand.reload(Sampler.AIR);
-        soon(() -> state().lane(Sampler.AIR).phase() == Phase.SAFE);
-        hand.ask(PilotAsk.SET_DOWN_ON_WATER);
+        usable("reload " + Sampler.WATER);
         hand.reload(Sampler.WATER);
-        soon(() -> Conditions.mayArm(state(), Sampler.WATER));
+        soon(() -> state().lane(Sampler.WATER).phase() == Phase.SAFE);
+        hand.ask(PilotAsk.SET_DOWN_ON_WATER);
+        usable("arm " + Sampler.WATER);
         hand.arm(Sampler.WATER);
         soon(() -> state().lane(Sampler.WATER).phase() == Phase.ARMED);
+        usable("hold " + Sampler.WATER);
         hand.hold(Sampler.WATER);
         soon(() -> state().lane(Sampler.WATER).phase() == Phase.DRAWING);
 
@@ -151,6 +154,15 @@ class SortieWindowTest {
     private boolean holds(Condition condition) {
         return Conditions.rows(state(), Sampler.SOIL).stream()
                 .anyMatch(row -> row.condition() == condition && row.isMet() && !row.isDisputed());
+    }
+
+    private long lastTrigger(Sampler sampler) {
+        return state().lane(sampler).trigger().map(OrderTrack::orderId).orElse(0L);
+    }
+
+    /** Waits until the control is there and answers, as an operator who looks at the screen would. */
+    private void usable(String control) {
+        soon(() -> screen.find(control).isEnabled());
     }
 
     private static void soon(Callable<Boolean> come) {
@@ -190,8 +202,9 @@ class SortieWindowTest {
 
         @Override
         public void hold(Sampler sampler) {
+            long before = lastTrigger(sampler);
             screen.keyDown(KeyEvent.VK_SPACE);
-            soon(() -> state().lane(sampler).trigger().isPresent());
+            soon(() -> lastTrigger(sampler) != before);
             screen.keyUp(KeyEvent.VK_SPACE);
         }
 
@@ -231,8 +244,9 @@ class SortieWindowTest {
 
         @Override
         public void hold(Sampler sampler) {
+            long before = lastTrigger(sampler);
             screen.mouseDown("hold " + sampler);
-            soon(() -> state().lane(sampler).trigger().isPresent());
+            soon(() -> lastTrigger(sampler) != before);
             screen.mouseUp();
         }
 
