@@ -1,7 +1,6 @@
 package ouzel.app.screen;
 
 import java.awt.Font;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import ouzel.app.screen.model.Cell;
@@ -13,8 +12,8 @@ import ouzel.app.screen.model.Standing;
  * <p>Thread: EDT.
  */
 final class CellView extends JPanel {
-    private final JLabel caption = new JLabel();
-    private final JLabel value = new JLabel();
+    private final SteadyLabel caption = new SteadyLabel();
+    private final SteadyLabel value = new SteadyLabel();
     private final Font plain = LightLook.font(1.35f, true);
     private final Font struck = LightLook.struckThrough(plain);
     private Cell shown;
@@ -35,10 +34,10 @@ final class CellView extends JPanel {
             return;
         }
         shown = cell;
-        caption.setText(cell.note().isEmpty() ? cell.caption() : cell.caption() + "   " + cell.note());
+        caption.say(cell.note().isEmpty() ? cell.caption() : cell.caption() + "   " + cell.note());
         caption.setIcon(SignIcon.ofTrouble(cell.attention(), 12));
         caption.setForeground(LightLook.text(cell.attention()));
-        value.setText(cell.value());
+        value.say(cell.value());
         value.setFont(cell.standing() == Standing.STALE ? struck : plain);
         value.setForeground(LightLook.foreground(cell.standing() == Standing.LIVE ? "desk" : "deskQuiet"));
         getAccessibleContext().setAccessibleName(cell.spoken());

@@ -39,6 +39,7 @@ final class LadderPanel extends JPanel implements Scrollable {
         this.attest = attest;
         setOpaque(false);
         list.setOpaque(false);
+        list.setVisible(false);
         heading.setFont(LightLook.font(0.95f, true));
         folded.setForeground(LightLook.foreground("quiet"));
         met.setForeground(LightLook.foreground("quiet"));

@@ -45,9 +45,9 @@ final class LanePanel extends JPanel {
     private final JLabel orderName = new JLabel();
     private final StageLadder order = new StageLadder();
     private final Paragraph orderWords = new Paragraph(LightLook.font(0.9f, true));
-    private final JLabel fill = new JLabel();
-    private final JLabel fillNote = new JLabel();
-    private final JLabel facts = new JLabel();
+    private final SteadyLabel fill = new SteadyLabel();
+    private final SteadyLabel fillNote = new SteadyLabel();
+    private final SteadyLabel facts = new SteadyLabel();
     private final Paragraph sample = new Paragraph(LightLook.font(0.9f, false));
     private final JLabel signalWord = new JLabel();
     private final Paragraph caution = new Paragraph(LightLook.font(0.86f, false));
@@ -231,7 +231,7 @@ final class LanePanel extends JPanel {
         ladder.render(view.ladder());
         renderOrder(view);
         renderAmount(fill, view.fill());
-        fillNote.setText(view.fill().note());
+        fillNote.say(view.fill().note());
         fillNote.setForeground(LightLook.text(view.fill().attention()));
         renderAmount(facts, view.facts());
         plot.show(view.plot());
@@ -264,9 +264,9 @@ final class LanePanel extends JPanel {
         });
     }
 
-    private static void renderAmount(JLabel label, Cell cell) {
+    private static void renderAmount(SteadyLabel label, Cell cell) {
         boolean live = cell.standing() == Standing.LIVE;
-        label.setText(cell.caption() + "  " + cell.value());
+        label.say(cell.caption() + "  " + cell.value());
         label.setFont(AmountFonts.of(label.getFont(), cell.standing()));
         label.setForeground(LightLook.foreground(live ? "lane" : "quiet"));
         label.getAccessibleContext().setAccessibleName(cell.spoken());

@@ -2,6 +2,7 @@ package ouzel.app.screen;
 
 import java.awt.Dimension;
 import java.awt.Font;
+import java.util.Objects;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import javax.swing.text.DefaultCaret;
@@ -12,6 +13,8 @@ import javax.swing.text.DefaultCaret;
  * <p>Thread: EDT.
  */
 final class Paragraph extends JTextArea {
+    private boolean saying;
+
     Paragraph(Font font) {
         setFont(font);
         setLineWrap(true);
@@ -43,10 +46,30 @@ final class Paragraph extends JTextArea {
         return new Dimension(0, getPreferredSize().height);
     }
 
-    /** Assigns the words if they are others than before. */
+    /** Assigns the words if they are others than before; a new layout follows only if they wrap to another height. */
     void say(String words) {
         if (!words.equals(getText())) {
+            saying = true;
             setText(words);
+            saying = false;
+            if (getPreferredSize().height != getHeight()) {
+                revalidate();
+            }
+        }
+    }
+
+    /** An equal font is the same font. */
+    @Override
+    public void setFont(Font font) {
+        if (!Objects.equals(font, getFont())) {
+            super.setFont(font);
+        }
+    }
+
+    @Override
+    public void revalidate() {
+        if (!saying) {
+            super.revalidate();
         }
     }
 }
