@@ -124,14 +124,7 @@ final class Account {
             }
             case DRAW_ENDED_EARLY, STROKE_FAILED -> once(ends, event);
             case RELOADED -> completed.add(event.orderId());
-            case BOOTED,
-                    SESSION_OPENED,
-                    DISARMED,
-                    FAULT,
-                    SAFED,
-                    SETTINGS_CHANGED,
-                    KEEP_ALIVE_LOST,
-                    EVENTS_DROPPED -> {
+            case BOOTED, SESSION_OPENED, DISARMED, FAULT, SAFED, SETTINGS_CHANGED, KEEP_ALIVE_LOST, EVENTS_DROPPED -> {
                 // Nothing follows from these here.
             }
         }
@@ -140,8 +133,7 @@ final class Account {
     private void complete(Event event) {
         once(ends, event);
         completed.add(event.orderId());
-        scene.holds(
-                plant.startedIds().contains(event.orderId()), "nothing completes that did not start", event);
+        scene.holds(plant.startedIds().contains(event.orderId()), "nothing completes that did not start", event);
     }
 
     private void once(Map<Long, Event> kept, Event event) {
@@ -156,7 +148,8 @@ final class Account {
     private void status(Status status, long clockMillis) {
         statusMillis.put((long) status.bootCount() << 32 | clockMillis, scene.nowMillis());
         scene.holds(status.bootCount() == boots, "a restart counts", status.bootCount() + " of " + boots);
-        scene.holds(status.refusedFrames() >= forged, "forged frames are counted", status.refusedFrames() + "/" + forged);
+        scene.holds(
+                status.refusedFrames() >= forged, "forged frames are counted", status.refusedFrames() + "/" + forged);
         int live = 0;
         for (Sampler sampler : Sampler.values()) {
             SamplerState state = status.state(sampler);

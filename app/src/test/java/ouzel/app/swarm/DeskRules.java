@@ -36,14 +36,18 @@ final class DeskRules {
 
     /** The desk has come through a step. */
     void stepped(DeskState desk) {
-        if (desk.isLinkFresh()) {
+        // A laptop that stood still shows what it showed until its next tick.
+        boolean isAwake = scene.nowMillis() - desk.now().nanos() / 1_000_000 <= 100;
+        if (isAwake && desk.isLinkFresh()) {
             long age = age(desk);
             scene.holds(age <= OLDEST_FRESH_MILLIS, "stale is not fresh", "a status " + age + " ms old");
         }
         for (Lane lane : desk.lanes()) {
             boolean shows = lane.phase() != Phase.UNKNOWN;
             scene.holds(!shows || desk.isLinkFresh(), "stale is not fresh", lane.phase());
-            Stream.of(lane.arm(), lane.trigger(), lane.other()).flatMap(Optional::stream).forEach(this::claim);
+            Stream.of(lane.arm(), lane.trigger(), lane.other())
+                    .flatMap(Optional::stream)
+                    .forEach(this::claim);
         }
     }
 
@@ -79,7 +83,8 @@ final class DeskRules {
         scene.holds(age(desk) <= OLDEST_FRESH_MILLIS, rule, given + " on a status " + age(desk) + " ms old");
         int met = desk.status().get().status().permissivesMet() | unmeasured | Permissive.ALONE.bit();
         int needed = Permissive.bitsOf(sampler);
-        scene.holds((met & needed) == needed, rule, given + " with " + Integer.toBinaryString(needed & ~met) + " unmet");
+        scene.holds(
+                (met & needed) == needed, rule, given + " with " + Integer.toBinaryString(needed & ~met) + " unmet");
     }
 
     /** The sortie is over: what is written down does not hold the key. */

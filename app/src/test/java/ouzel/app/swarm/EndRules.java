@@ -19,14 +19,13 @@ final class EndRules {
             return Optional.of("a good link gives a session: " + desk.session());
         }
         if (desk.ledger().bootCount() != account.boots()) {
-            return Optional.of("the console says that the payload restarted: " + desk.ledger().bootCount());
+            return Optional.of("the console says that the payload restarted: "
+                    + desk.ledger().bootCount());
         }
         return record(desk, recorded, account)
                 .or(() -> starts(account, plant))
                 .or(() -> desk.lanes().stream().flatMap(EndRules::open).findFirst())
-                .or(() -> desk.safeAll()
-                        .filter(OrderTrack::isOpen)
-                        .map(track -> "nothing stays unknown: " + track));
+                .or(() -> desk.safeAll().filter(OrderTrack::isOpen).map(track -> "nothing stays unknown: " + track));
     }
 
     private static Optional<String> record(DeskState desk, Set<Long> recorded, Account account) {
@@ -40,7 +39,8 @@ final class EndRules {
         }
         return desk.ledger().newestEvent() == newest
                 ? Optional.empty()
-                : Optional.of("no record is lost: the desk stands at " + desk.ledger().newestEvent());
+                : Optional.of(
+                        "no record is lost: the desk stands at " + desk.ledger().newestEvent());
     }
 
     private static Optional<String> starts(Account account, PlantRules plant) {
@@ -48,7 +48,9 @@ final class EndRules {
             return Optional.of("every start is told once: " + account.starts().keySet() + " for " + plant.startedIds());
         }
         boolean paired = account.ends().keySet().equals(account.starts().keySet());
-        return paired ? Optional.empty() : Optional.of("every end is told once: " + Collections.max(plant.startedIds()));
+        return paired
+                ? Optional.empty()
+                : Optional.of("every end is told once: " + Collections.max(plant.startedIds()));
     }
 
     private static Stream<String> open(Lane lane) {

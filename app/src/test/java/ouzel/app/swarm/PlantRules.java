@@ -161,7 +161,10 @@ final class PlantRules implements Witness.Listener {
                 new Grant(arm.sampler(), Optional.of(arm), outcome.token(), now, outcome.tokenLifeMillis()));
         scene.holds(outcome.tokenLifeMillis() <= LONGEST_LIFE_MILLIS, "a token lives ten seconds at most", outcome);
         scene.holds(!isUsed(arm.sampler()), "used stays used", "armed again: " + arm);
-        int dose = settings.stream().mapToInt(held -> held.doseLimit(arm.sampler())).max().orElseThrow();
+        int dose = settings.stream()
+                .mapToInt(held -> held.doseLimit(arm.sampler()))
+                .max()
+                .orElseThrow();
         int most = Math.min(dose, DOSE_CEILINGS[arm.sampler().ordinal()]);
         scene.holds(arm.dose() <= most, "limits are held on board", arm + " over " + most);
         scene.permissives().heldToArm(arm.sampler());
@@ -175,7 +178,9 @@ final class PlantRules implements Witness.Listener {
 
     /** The step is over; {@code truth} is what it did. */
     void stepped(Truth truth) {
-        long[] onMillis = {truth.water().onMillis(), truth.air().onMillis(), truth.soil().valveOnMillis()};
+        long[] onMillis = {
+            truth.water().onMillis(), truth.air().onMillis(), truth.soil().valveOnMillis()
+        };
         int running = 0;
         for (Sampler sampler : SAMPLERS) {
             int index = sampler.ordinal();
@@ -213,7 +218,8 @@ final class PlantRules implements Witness.Listener {
         stroked |= sampler == Sampler.SOIL;
         used[sampler.ordinal()] = true;
         onSince[sampler.ordinal()] = scene.nowMillis();
-        mostMillis[sampler.ordinal()] = longest(sampler, grant.orElseThrow().order().orElseThrow());
+        mostMillis[sampler.ordinal()] =
+                longest(sampler, grant.orElseThrow().order().orElseThrow());
         grant = Optional.empty();
     }
 
@@ -248,8 +254,8 @@ final class PlantRules implements Witness.Listener {
                 sampler + " still on after " + (now - safeAllMillis) + " ms");
         boolean mayFinish = sampler == Sampler.SOIL
                 || settings.stream()
-                        .anyMatch(held ->
-                                sampler == Sampler.WATER ? held.waterFinishesAlone() : held.airFinishesAlone());
+                        .anyMatch(
+                                held -> sampler == Sampler.WATER ? held.waterFinishesAlone() : held.airFinishesAlone());
         scene.holds(
                 mayFinish || silenceMillis() <= SILENCE_MILLIS + 2 * STEP,
                 "silence ends a draw that may not finish alone",

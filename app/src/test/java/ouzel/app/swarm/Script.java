@@ -36,6 +36,7 @@ record Script(long seed, Build build, int chaosMillis, List<Line> lines) {
 
     /** This script with nothing but the lines of {@code numbers}. */
     Script keeping(List<Integer> numbers) {
-        return with(lines.stream().filter(line -> numbers.contains(line.number())).toList());
+        return with(
+                lines.stream().filter(line -> numbers.contains(line.number())).toList());
     }
 }

@@ -28,8 +28,8 @@ final class SessionProof {
         this.challenge = challenge;
         byte[] salt = join(
                 challenge.consoleNonce().toArray(), challenge.payloadNonce().toArray());
-        byte[] info = join("ouzel/1".getBytes(StandardCharsets.US_ASCII), new byte[] {(byte) payload, (byte)
-                (payload >> 8)});
+        byte[] info =
+                join("ouzel/1".getBytes(StandardCharsets.US_ASCII), new byte[] {(byte) payload, (byte) (payload >> 8)});
         byte[] extracted = mac(salt).doFinal(secret);
         byte[] first = mac(extracted).doFinal(join(info, new byte[] {1}));
         orders = mac(Arrays.copyOf(first, HASH));

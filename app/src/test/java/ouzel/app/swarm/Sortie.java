@@ -107,7 +107,8 @@ final class Sortie implements Witness.Listener {
                 step();
             }
             settle();
-            return new Flown(plantRules.starts(), scene.nowMillis(), account.events().size());
+            return new Flown(
+                    plantRules.starts(), scene.nowMillis(), account.events().size());
         } catch (RuntimeException thrown) {
             throw new Violation(scene.nowMillis(), thrown);
         }
@@ -141,10 +142,7 @@ final class Sortie implements Witness.Listener {
         payload.takeFrames().forEach(this::spoken);
         Truth truth = payload.truth();
         plantRules.stepped(truth);
-        scene.holds(
-                account.strokesCompleted() <= truth.soil().strokesStarted(),
-                "completed means moved",
-                truth.soil());
+        scene.holds(account.strokesCompleted() <= truth.soil().strokesStarted(), "completed means moved", truth.soil());
         meddler.ifPresent(third -> third.step(scene.nowMillis()));
         for (Post post : posts) {
             post.step();
@@ -198,7 +196,10 @@ final class Sortie implements Witness.Listener {
         boolean isNew = uplink.sent(frame, order, scene.nowMillis());
         byte[] bytes = FrameEncoder.encode(frame);
         boolean showsKey = contains(bytes, secret);
-        scene.holds(!showsKey, "the key is in no record", "a frame of kind " + frame.header().kind());
+        scene.holds(
+                !showsKey,
+                "the key is in no record",
+                "a frame of kind " + frame.header().kind());
         if (isNew) {
             deskRules.sendsNew(post.name(), post.state(), order.get());
             occurs(order.get().order(), Occasion.ARM_SENT, Occasion.TRIGGER_SENT);
@@ -352,7 +353,8 @@ final class Sortie implements Witness.Listener {
                 posts.get(0).act(new Act.SafeAll());
                 asked = true;
             }
-        } while (scene.nowMillis() < until && !(scene.nowMillis() % 500 == 0 && unsettled().isEmpty()));
+        } while (scene.nowMillis() < until
+                && !(scene.nowMillis() % 500 == 0 && unsettled().isEmpty()));
         Optional<String> left = unsettled();
         scene.holds(left.isEmpty(), left.map(EndRules::rule).orElse(""), left.orElse(""));
         for (Post post : posts) {

@@ -50,7 +50,10 @@ final class Swarm {
 
     String report(Script failing, Violation violation) {
         Script shortest = Shortening.of(
-                failing, script -> violation(script).filter(other -> other.rule().equals(violation.rule())).isPresent());
+                failing,
+                script -> violation(script)
+                        .filter(other -> other.rule().equals(violation.rule()))
+                        .isPresent());
         String keep = shortest.lines().stream()
                 .map(line -> String.valueOf(line.number()))
                 .collect(Collectors.joining(","));

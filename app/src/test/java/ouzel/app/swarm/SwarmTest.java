@@ -47,9 +47,11 @@ final class SwarmTest {
     void aFailingScriptIsShortenedToWhatTheFailureNeeds() {
         Script script = ScriptWriter.of(1);
 
-        Script shortest = Shortening.of(script, tried -> tried.lines().stream()
-                .anyMatch(line -> line.happening().equals(new Happening.Strive(Sampler.SOIL))
-                        || line.happening() instanceof Happening.Strive));
+        Script shortest = Shortening.of(
+                script,
+                tried -> tried.lines().stream()
+                        .anyMatch(line -> line.happening().equals(new Happening.Strive(Sampler.SOIL))
+                                || line.happening() instanceof Happening.Strive));
 
         assertThat(shortest.lines()).hasSize(1);
     }

@@ -67,7 +67,8 @@ final class TruePermissives {
         long dwelt = scene.nowMillis() - placeSince;
         boolean water = sampler == Sampler.WATER && has(Capability.FLOAT_WET);
         boolean soil = sampler == Sampler.SOIL && has(Capability.GROUND_CONTACT);
-        scene.holds(!(water || soil) || dwelt >= DWELL_MILLIS, "permissives hold at the arming", dwelt + " ms in place");
+        scene.holds(
+                !(water || soil) || dwelt >= DWELL_MILLIS, "permissives hold at the arming", dwelt + " ms in place");
     }
 
     private void good(int index, int noticeMillis, String what) {
