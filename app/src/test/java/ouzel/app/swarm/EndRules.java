@@ -1,6 +1,6 @@
 package ouzel.app.swarm;
 
-import java.util.Collections;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -44,13 +44,16 @@ final class EndRules {
     }
 
     private static Optional<String> starts(Account account, PlantRules plant) {
-        if (!account.starts().keySet().equals(plant.startedIds())) {
-            return Optional.of("every start is told once: " + account.starts().keySet() + " for " + plant.startedIds());
+        Set<Long> told = account.starts().keySet();
+        Set<Long> possible = new HashSet<>(plant.startedIds());
+        possible.addAll(plant.stoppedAtOnce());
+        if (!told.containsAll(plant.startedIds()) || !possible.containsAll(told)) {
+            return Optional.of("every start is told once: " + told + " for " + plant.startedIds());
         }
         boolean paired = account.ends().keySet().equals(account.starts().keySet());
         return paired
                 ? Optional.empty()
-                : Optional.of("every end is told once: " + Collections.max(plant.startedIds()));
+                : Optional.of("every end is told once: " + account.ends().keySet() + " for " + told);
     }
 
     private static Stream<String> open(Lane lane) {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import ouzel.protocol.message.Arm;
-import ouzel.protocol.message.Capability;
 import ouzel.protocol.message.ChangeSettings;
 import ouzel.protocol.message.Event;
 import ouzel.protocol.message.Outcome;
@@ -41,6 +41,7 @@ final class PlantRules implements Witness.Listener {
     private final Uplink uplink;
     private final List<Given> triggers = new ArrayList<>();
     private final Set<Long> startedIds = new HashSet<>();
+    private final Set<Long> stoppedAtOnce = new HashSet<>();
     private final Set<Long> reloadIds = new HashSet<>();
     private final Map<Long, Arm> arms = new HashMap<>();
     private final boolean[] used = new boolean[SAMPLERS.length];
@@ -65,6 +66,11 @@ final class PlantRules implements Witness.Listener {
     /** Order ids that have started something, each once. */
     Set<Long> startedIds() {
         return startedIds;
+    }
+
+    /** Order ids of triggers that were stopped in the step in which they came: nothing moved. */
+    Set<Long> stoppedAtOnce() {
+        return stoppedAtOnce;
     }
 
     /** How often a pump or the valve was switched on. */
@@ -117,13 +123,20 @@ final class PlantRules implements Witness.Listener {
             newestSafeAll = given.counter();
             safeAllMillis = scene.nowMillis();
             grant = Optional.empty();
-            triggers.clear();
+            stopAtOnce(trigger -> true);
         } else if (given.order() instanceof Stop stop) {
             grant = grant.filter(held -> held.sampler() != stop.sampler());
-            triggers.removeIf(order -> ((Trigger) order.order()).sampler() == stop.sampler());
+            stopAtOnce(trigger -> trigger.sampler() == stop.sampler());
         } else if (isTimely) {
             timely(given);
         }
+    }
+
+    private void stopAtOnce(Predicate<Trigger> which) {
+        triggers.stream()
+                .filter(given -> which.test((Trigger) given.order()))
+                .forEach(given -> stoppedAtOnce.add(given.orderId()));
+        triggers.removeIf(given -> stoppedAtOnce.contains(given.orderId()));
     }
 
     private void timely(Given given) {
@@ -260,10 +273,5 @@ final class PlantRules implements Witness.Listener {
                 mayFinish || silenceMillis() <= SILENCE_MILLIS + 2 * STEP,
                 "silence ends a draw that may not finish alone",
                 sampler + " after " + silenceMillis() + " ms");
-    }
-
-    /** True if {@code capability} is fitted in this sortie. */
-    static boolean has(int capabilities, Capability capability) {
-        return (capabilities & capability.bit()) != 0;
     }
 }

@@ -1,5 +1,6 @@
 package ouzel.app.swarm;
 
+import java.util.Arrays;
 import java.util.Set;
 import ouzel.protocol.message.Capability;
 import ouzel.protocol.message.Sampler;
@@ -26,7 +27,7 @@ final class TruePermissives {
     TruePermissives(Scene scene, int capabilities) {
         this.scene = scene;
         this.capabilities = capabilities;
-        java.util.Arrays.fill(badSince, -1);
+        Arrays.fill(badSince, -1);
     }
 
     void look(Pilot pilot, Set<Fault> faults) {
@@ -65,8 +66,8 @@ final class TruePermissives {
     void heldToArm(Sampler sampler) {
         heldToStart(sampler);
         long dwelt = scene.nowMillis() - placeSince;
-        boolean water = sampler == Sampler.WATER && has(Capability.FLOAT_WET);
-        boolean soil = sampler == Sampler.SOIL && has(Capability.GROUND_CONTACT);
+        boolean water = sampler == Sampler.WATER && place == Place.AFLOAT && has(Capability.FLOAT_WET);
+        boolean soil = sampler == Sampler.SOIL && place == Place.ON_GROUND && has(Capability.GROUND_CONTACT);
         scene.holds(
                 !(water || soil) || dwelt >= DWELL_MILLIS, "permissives hold at the arming", dwelt + " ms in place");
     }
