@@ -118,8 +118,10 @@ public final class Desk {
         Downlink message = heard.message();
         if (message instanceof Status status) {
             long silence = turn.before.statusAgeMillis();
-            Telemetry.status(turn, heard.frame().header(), status);
-            Events.status(turn, status);
+            boolean isNews = Telemetry.status(turn, heard.frame().header(), status);
+            if (isNews) {
+                Events.status(turn, status);
+            }
             if (!wasFresh && turn.isLinkFresh() && silence != Long.MAX_VALUE) {
                 turn.note(Weight.PLAIN, "Status is fresh again after " + Words.age(silence) + ".");
             }

@@ -80,7 +80,7 @@ public record DeskState(
      *
      * @param status what it said
      * @param payloadMillis its clock then, ms since its start
-     * @param at when the console heard it
+     * @param at when it said so, as far as the console can tell; never later than it was heard
      */
     public record StatusHeard(Status status, long payloadMillis, Moment at) {}
 

@@ -28,8 +28,7 @@ final class Events {
     static void heard(Turn turn, Event event) {
         long newest = turn.ledger.newestEvent();
         if (newest == 0) {
-            // The first event of a payload this desk has never heard of: nothing before it is missed here.
-            newest = event.number() - 1;
+            newest = beforeFirst(turn);
         }
         if (event.number() != newest + 1) {
             return;
@@ -41,6 +40,15 @@ final class Events {
         if (event.kind().isOfSampler()) {
             ofSampler(turn, event, at);
         }
+    }
+
+    /** The event before the first that this desk owes its record: the oldest one that is still on board. */
+    private static long beforeFirst(Turn turn) {
+        return turn.status
+                .map(heard -> heard.status().oldestEvent() > 0
+                        ? heard.status().oldestEvent() - 1
+                        : heard.status().newestEvent())
+                .orElse(0L);
     }
 
     private static void note(Turn turn, Event event, Moment at, boolean recovered) {

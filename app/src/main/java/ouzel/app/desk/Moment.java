@@ -16,4 +16,14 @@ public record Moment(long nanos, long utcMillis) {
     public long millisSince(Moment earlier) {
         return (nanos - earlier.nanos) / 1_000_000;
     }
+
+    /** This moment and {@code millis} more, on both clocks. */
+    Moment plusMillis(long millis) {
+        return new Moment(nanos + millis * 1_000_000, utcMillis + millis);
+    }
+
+    /** This monotonic instant, told by the wall clock as it stands at {@code other}: the clock may have been set. */
+    Moment withUtcOf(Moment other) {
+        return new Moment(nanos, other.utcMillis - other.millisSince(this));
+    }
 }

@@ -21,6 +21,10 @@ import ouzel.protocol.message.ValveWaveform;
 final class Telemetry {
     /** A hole in the trace longer than this is not filled in: the draw is another one, samples. */
     private static final int LONGEST_HOLE = 3_000;
+    /** What comes later than this is not late but from another payload, or from one with a new memory, ms. */
+    private static final long LATEST_MILLIS = 10_000;
+    /** The payload's clock may run slow by one part in this many. */
+    private static final long DRIFT = 100;
 
     private Telemetry() {}
 
@@ -43,8 +47,13 @@ final class Telemetry {
         turn.identity = Optional.of(identity);
     }
 
-    static void status(Turn turn, Header header, Status status) {
-        turn.status = Optional.of(new StatusHeard(status, header.timeMillis(), turn.now));
+    /** Takes a status; false if it was overtaken on the way and says nothing that is still so. */
+    static boolean status(Turn turn, Header header, Status status) {
+        Optional<Moment> said = saidAt(turn, header, status);
+        if (said.isEmpty()) {
+            return false;
+        }
+        turn.status = Optional.of(new StatusHeard(status, header.timeMillis(), said.get()));
         long known = turn.ledger.bootCount();
         if (known >= 0 && known != status.bootCount()) {
             turn.note(
@@ -58,6 +67,29 @@ final class Telemetry {
         for (Sampler sampler : Sampler.values()) {
             armedUntil(turn, turn.lane(sampler), status);
         }
+        return true;
+    }
+
+    /**
+     * When a status was said, as far as the payload's own clock tells: never later than now, and much earlier if a
+     * modem or a laptop that stood still held it back. Empty if it is older than the one that stands.
+     */
+    private static Optional<Moment> saidAt(Turn turn, Header header, Status status) {
+        if (turn.status.isEmpty()) {
+            return Optional.of(turn.now);
+        }
+        StatusHeard before = turn.status.get();
+        // Both run modulo: starts in 16 bits, the clock in 32; the differences are small and signed.
+        int starts = (short) (status.bootCount() - before.status().bootCount());
+        long apartMillis = (int) (header.timeMillis() - before.payloadMillis());
+        boolean isOlder = starts < 0 || starts == 0 && apartMillis < 0;
+        if (isOlder || starts > 0) {
+            boolean mayBeLate = turn.now.millisSince(before.at()) < LATEST_MILLIS;
+            return isOlder && mayBeLate ? Optional.empty() : Optional.of(turn.now);
+        }
+        long driftMillis = apartMillis / DRIFT;
+        Moment expected = before.at().plusMillis(apartMillis + driftMillis);
+        return Optional.of(expected.nanos() < turn.now.nanos() ? expected.withUtcOf(turn.now) : turn.now);
     }
 
     /** The payload's own count of the token's life corrects the console's. */

@@ -81,8 +81,17 @@ final class DeskBench {
         return feed(new Stimulus.Heard(MessageCodec.encode(message, 7, 0, millis), message));
     }
 
+    /** Hears what was said {@code lateMillis} ago. */
+    DeskBench hearLate(Downlink message, long lateMillis) {
+        return feed(new Stimulus.Heard(MessageCodec.encode(message, 7, 0, millis - lateMillis), message));
+    }
+
     DeskBench hearStatus() {
-        return hear(new Status(
+        return hear(status());
+    }
+
+    Status status() {
+        return new Status(
                 SESSION,
                 Arrays.asList(states),
                 9_000,
@@ -94,7 +103,7 @@ final class DeskBench {
                 0,
                 0,
                 bootCount,
-                afloat ? afloat(readings) : readings));
+                afloat ? afloat(readings) : readings);
     }
 
     DeskBench hearIdentity() {

@@ -73,6 +73,12 @@ public final class SimulatedPayload {
         start(BootCause.POWER);
     }
 
+    /** The same, whose clock shows {@code upMillis} already: 32 bits of it go on the wire and wrap after 50 days. */
+    public SimulatedPayload(Build build, Pilot pilot, long upMillis) {
+        this(build, pilot);
+        this.upMillis = upMillis;
+    }
+
     /** A payload with everything fitted, for a rehearsal at {@code site}, which all follows from {@code seed}. */
     public static Build reference(PayloadProfile profile, long seed, PairingKey key, LongSupplier randomness) {
         return new Build(7, profile, seed, key, Capability.all(), randomness);

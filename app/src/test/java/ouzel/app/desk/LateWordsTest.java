@@ -1,0 +1,68 @@
+package ouzel.app.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import ouzel.protocol.message.Event;
+import ouzel.protocol.message.Reason;
+import ouzel.protocol.message.Sampler;
+import ouzel.protocol.message.SamplerState;
+import ouzel.protocol.message.Status;
+
+/** Words that come late are no older and no younger than they are. */
+final class LateWordsTest {
+    private final DeskBench desk = DeskBench.ready();
+
+    @Test
+    void aStatusThatAModemHeldBackDoesNotMakeTheLinkFresh() {
+        desk.pass(1_000).passInSilence(3_000);
+
+        desk.hearLate(desk.status(), 2_500);
+
+        assertThat(desk.state().isLinkFresh()).isFalse();
+        assertThat(desk.state().statusAgeMillis()).isBetween(2_400L, 2_500L);
+    }
+
+    @Test
+    void aStatusThatWasOvertakenDoesNotTakeThePlaceOfANewerOne() {
+        desk.pass(1_000);
+        Status safe = desk.status();
+        desk.payload(Sampler.AIR, SamplerState.ARMED);
+
+        desk.hearLate(safe, 300);
+
+        assertThat(desk.lane(Sampler.AIR).phase()).isEqualTo(Phase.ARMED);
+    }
+
+    @Test
+    void aStatusFromBeforeARestartIsNoSecondRestart() {
+        desk.pass(1_000);
+        Status former = desk.status();
+        desk.restartsPayload();
+
+        desk.hearLate(former, 500);
+
+        assertThat(desk.state().ledger().bootCount()).isEqualTo(former.bootCount() + 1);
+    }
+
+    @Test
+    void aPayloadClockThatRunsALittleSlowStaysFresh() {
+        for (int minutes = 0; minutes < 60; minutes++) {
+            desk.passInSilence(800);
+            desk.hearLate(desk.status(), minutes * 4L);
+        }
+
+        assertThat(desk.state().isLinkFresh()).isTrue();
+    }
+
+    @Test
+    void theFirstEventTakenIsTheOldestOnBoard() {
+        desk.holdsEvents(1, 2);
+
+        desk.hearEvent(2, Event.Kind.SESSION_OPENED, Sampler.WATER, 0, Reason.NONE, 0);
+        assertThat(desk.state().ledger().newestEvent()).isZero();
+        desk.hearEvent(1, Event.Kind.BOOTED, Sampler.WATER, 0, Reason.NONE, 0);
+
+        assertThat(desk.state().ledger().newestEvent()).isEqualTo(1);
+    }
+}
