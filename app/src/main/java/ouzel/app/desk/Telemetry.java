@@ -21,6 +21,8 @@ import ouzel.protocol.message.ValveWaveform;
 final class Telemetry {
     /** A hole in the trace longer than this is not filled in: the draw is another one, samples. */
     private static final int LONGEST_HOLE = 3_000;
+    /** No draw is longer, ten minutes: whoever sends more than that is no payload, and fills no memory here. */
+    private static final int LONGEST_DRAW = 10 * 60 * CurrentTrace.RATE_HZ;
 
     private Telemetry() {}
 
@@ -80,10 +82,13 @@ final class Telemetry {
             return;
         }
         Draw draw = lane.draw().get();
-        int from = (int) (draw.current().length() - trace.firstSample());
-        if (from >= trace.milliamps().size() || -from > LONGEST_HOLE) {
+        long ahead = trace.firstSample() - draw.current().length();
+        boolean isKnown = -ahead >= trace.milliamps().size();
+        boolean isTooLong = trace.firstSample() + trace.milliamps().size() > LONGEST_DRAW;
+        if (isKnown || isTooLong || ahead > LONGEST_HOLE) {
             return;
         }
+        int from = (int) -ahead;
         int millivolts = turn.status
                 .map(heard -> heard.status().readings().batteryMillivolts())
                 .orElse(0);
