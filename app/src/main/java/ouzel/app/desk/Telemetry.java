@@ -25,6 +25,8 @@ final class Telemetry {
     private static final long LATEST_MILLIS = 10_000;
     /** The payload's clock may run slow by one part in this many. */
     private static final long DRIFT = 100;
+    /** No draw is longer, ten minutes: whoever sends more than that is no payload, and fills no memory here. */
+    private static final int LONGEST_DRAW = 10 * 60 * CurrentTrace.RATE_HZ;
 
     private Telemetry() {}
 
@@ -112,10 +114,13 @@ final class Telemetry {
             return;
         }
         Draw draw = lane.draw().get();
-        int from = (int) (draw.current().length() - trace.firstSample());
-        if (from >= trace.milliamps().size() || -from > LONGEST_HOLE) {
+        long ahead = trace.firstSample() - draw.current().length();
+        boolean isKnown = -ahead >= trace.milliamps().size();
+        boolean isTooLong = trace.firstSample() + trace.milliamps().size() > LONGEST_DRAW;
+        if (isKnown || isTooLong || ahead > LONGEST_HOLE) {
             return;
         }
+        int from = (int) -ahead;
         int millivolts = turn.status
                 .map(heard -> heard.status().readings().batteryMillivolts())
                 .orElse(0);

@@ -67,7 +67,12 @@ public final class LiveDesk implements DeskFeed, AutoCloseable {
             long seed,
             Path journals,
             String site,
-            String programVersion) {}
+            String programVersion) {
+        /** Refuses the rehearsal key, which everybody knows, on a serial line. */
+        public Request {
+            SerialKey.require(port.filter(Port.Serial.class::isInstance).isPresent(), key);
+        }
+    }
 
     /**
      * Opens the journal, then the port.

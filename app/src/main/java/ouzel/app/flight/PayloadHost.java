@@ -45,7 +45,12 @@ public final class PayloadHost implements AutoCloseable {
      * @param key the pairing key
      * @param seed what makes this unit
      */
-    public record Request(Optional<Port.Serial> serial, int tcpPort, boolean anyHost, PairingKey key, long seed) {}
+    public record Request(Optional<Port.Serial> serial, int tcpPort, boolean anyHost, PairingKey key, long seed) {
+        /** Refuses the rehearsal key, which everybody knows, on a serial line. */
+        public Request {
+            SerialKey.require(serial.isPresent(), key);
+        }
+    }
 
     /**
      * Starts the payload and opens its line.

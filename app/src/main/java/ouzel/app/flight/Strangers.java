@@ -5,17 +5,25 @@ import java.util.Map;
 import java.util.Optional;
 import ouzel.protocol.session.Heard;
 
-/** Puts what does not belong on the line into words, and says the same thing only once in a while. */
+/**
+ * Puts what does not belong on the line into words, says the same thing only once in a while, and few things in all:
+ * somebody who invents a new stranger with every frame fills neither the journal nor the memory.
+ */
 final class Strangers {
     private static final long AGAIN_AFTER_NANOS = 30_000_000_000L;
+    /** Different sentences in that time. */
+    private static final int MOST_SENTENCES = 8;
 
     private final Map<String, Long> said = new HashMap<>();
 
-    /** The sentence for {@code heard}; empty if it was said lately. */
+    /** The sentence for {@code heard}; empty if it was said lately, or too much else was. */
     Optional<String> sentence(Heard heard, long nowNanos) {
+        said.values().removeIf(last -> nowNanos - last >= AGAIN_AFTER_NANOS);
+        if (said.size() >= MOST_SENTENCES) {
+            return Optional.empty();
+        }
         String words = words(heard);
-        Long last = said.get(words);
-        if (last != null && nowNanos - last < AGAIN_AFTER_NANOS) {
+        if (said.containsKey(words)) {
             return Optional.empty();
         }
         said.put(words, nowNanos);

@@ -40,7 +40,8 @@ public final class KeyFile {
     /**
      * Reads the key in {@code file}.
      *
-     * @throws Refusal if the file is not there, can be read by others, or holds no key; says how to mend it
+     * @throws Refusal if the file is not there, can be read by others, or holds no key or one that is no secret; says
+     *     how to mend it
      */
     public static PairingKey read(Path file) throws Refusal {
         try {
@@ -61,13 +62,23 @@ public final class KeyFile {
     }
 
     private static PairingKey parse(Path file, String text) throws Refusal {
+        String digits = text.replaceFirst("\\r?\\n$", "");
         try {
-            return PairingKey.fromHex(text.replaceFirst("\\r?\\n$", ""));
+            PairingKey key = PairingKey.fromHex(digits);
+            if (isOneByteOverAndOver(digits)) {
+                throw refused("The key file " + file + " holds one byte over and over, as memory that was never written"
+                        + " does: that is no secret; make a key with: ouzel key FILE.");
+            }
+            return key;
         } catch (IllegalArgumentException noKey) {
             // The cause is left out of the refusal: nothing that was in the file may reach a log.
             throw refused("The key file " + file + " holds no key: one line of " + DIGITS
                     + " hex digits is expected; make one with: ouzel key FILE.");
         }
+    }
+
+    private static boolean isOneByteOverAndOver(String digits) {
+        return digits.equalsIgnoreCase(digits.substring(0, 2).repeat(PairingKey.LENGTH));
     }
 
     private static boolean isOpenToOthers(Path file) throws IOException {

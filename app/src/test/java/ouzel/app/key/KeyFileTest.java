@@ -69,6 +69,14 @@ class KeyFileTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"00", "ff", "Ff", "a5"})
+    void aKeyOfOneByteOverAndOverIsNoSecret(String digits) throws Exception {
+        Path file = file(digits.repeat(PairingKey.LENGTH), "rw-------");
+
+        assertThatThrownBy(() -> KeyFile.read(file)).hasMessageContaining("one byte over and over");
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"", "\n", "\r\n"})
     void aLineEndOfEitherKindOrNoneIsTaken(String end) throws Exception {
         assertThat(KeyFile.read(file(DIGITS + end, "rw-------"))).isEqualTo(PairingKey.fromHex(DIGITS));
