@@ -121,7 +121,7 @@ final class Turn {
     /** Opens the desk for {@code opened}. */
     void open(Plan opened, long firstOrderId) {
         plan = opened;
-        ledger = ledger.withNextOrderId(firstOrderId);
+        ledger = Ledger.fresh(firstOrderId, now);
     }
 
     /** A draw or stroke ended; it is graded once the rest of its trace had time to come. */
