@@ -38,7 +38,7 @@ final class DeskPanel extends JPanel {
         super(new MigLayout(
                 "insets 0 6 4 6, gap 6 4, fill, hidemode 3, novisualpadding",
                 "[grow,fill]",
-                "[][grow,fill][180:20%:280,fill][]"));
+                "[][grow,fill][172:20%:280,fill][]"));
         this.header = new HeaderPanel(mark, intents);
         this.journal = new JournalPanel(new JournalPresenter(zone), intents);
         this.rehearsalStrip = pilot.map(RehearsalStrip::new);

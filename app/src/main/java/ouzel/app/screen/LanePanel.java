@@ -120,7 +120,7 @@ final class LanePanel extends JPanel {
         row.add(ladder.heading());
         row.add(facts, "cell 2 0, wmin 0");
         add(row, "cell 0 4, wmin 0");
-        add(scroll, "cell 0 5, wmin 0, hmin 48");
+        add(scroll, "cell 0 5, wmin 0, hmin 30");
     }
 
     private void addOrder() {

@@ -166,6 +166,11 @@ public final class SimulatedPayload {
         return memory.use(sampler).isUsed();
     }
 
+    /** True while a draw or stroke is under way. */
+    public boolean isActing() {
+        return memory.acting().isPresent();
+    }
+
     /** What is driven now. */
     public Outputs outputs() {
         return powered ? controller.outputs() : Outputs.OFF;
