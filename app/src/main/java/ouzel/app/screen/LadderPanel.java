@@ -68,9 +68,10 @@ final class LadderPanel extends JPanel implements Scrollable {
         met.setVisible(!view.met().isEmpty());
     }
 
-    /** The first button with which something can be confirmed now. */
-    Optional<Component> firstConfirm() {
+    /** The first button with which something else than {@code told} can be confirmed now. */
+    Optional<Component> firstConfirm(Optional<Condition> told) {
         return shownOrder.stream()
+                .filter(condition -> told.isEmpty() || condition != told.get())
                 .map(rows::get)
                 .flatMap(row -> row.confirmButton().stream())
                 .findFirst();

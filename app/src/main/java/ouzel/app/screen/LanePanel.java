@@ -52,6 +52,9 @@ final class LanePanel extends JPanel {
     private final JLabel signalWord = new JLabel();
     private final Paragraph caution = new Paragraph(LightLook.font(0.86f, false));
     private final LivePlot plot;
+    /** What was confirmed last: the screen learns a moment later that it holds. */
+    private Optional<Condition> told = Optional.empty();
+
     private LaneView shown;
 
     LanePanel(Sampler sampler, String mark, DeskIntents intents, LastName lastName) {
@@ -182,7 +185,9 @@ final class LanePanel extends JPanel {
 
     private void askName(Condition condition) {
         intents.holdCancelled("name asked");
+        told = Optional.empty();
         strip.askName(condition, lastName.name(), person -> {
+            told = Optional.of(condition);
             lastName.remember(person);
             intents.attested(condition, person);
         });
@@ -195,7 +200,7 @@ final class LanePanel extends JPanel {
 
     /** Where the keyboard goes on after a question: to what is next to be done here, never to a dead button. */
     private Component keyboardHome() {
-        Optional<Component> confirm = ladder.firstConfirm();
+        Optional<Component> confirm = ladder.firstConfirm(told);
         if (confirm.isPresent()) {
             return confirm.get();
         }

@@ -38,7 +38,7 @@ class KeyChangeTest {
         recorded.forEach(field.payload::hear);
         field.payload.hear(trigger);
         field.console.act(new Act.Arm(Sampler.AIR));
-        field.run(1_000);
+        field.run(12_000);
 
         assertThat(field.payload.outputs()).isEqualTo(Outputs.OFF);
         assertThat(field.status().states()).containsOnly(SamplerState.SAFE);
