@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
             "Nothing on board is moved: the payload is only asked questions. A desk that has the payload loses its"
                     + " session, and an armed sampler goes safe; so test before the desk is opened.",
             "",
-            "Good enough means that surely 90 % of the frames arrive, 95 of 100 answers are back within 1 s, and the"
+            "Good enough means that surely 90 %% of the frames arrive, 95 of 100 answers are back within 1 s, and the"
                     + " session lasts.",
             ""
         },
