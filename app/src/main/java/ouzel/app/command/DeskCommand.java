@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             "  ouzel desk                                      rehearse at once",
             "  ouzel desk --tcp localhost:5760                 a payload started with 'ouzel payload --tcp 5760'",
             "  ouzel desk --serial /dev/ttyUSB0 --key pond.key --site \"reed bed\"",
+            "  ouzel desk --serial auto --key pond.key         wherever the payload answers",
         })
 final class DeskCommand implements Callable<Integer> {
     private final Programs programs;

@@ -8,6 +8,7 @@ import ouzel.app.desk.Sample;
 import ouzel.app.exit.ExitCode;
 import ouzel.app.exit.Refusal;
 import ouzel.app.flight.HeadlessRehearsal;
+import ouzel.app.flight.LinkTest;
 import ouzel.app.flight.LiveDesk;
 import ouzel.app.flight.PayloadHost;
 import ouzel.app.flight.PlaybackFeed;
@@ -83,5 +84,12 @@ final class Flights implements Programs {
             ending.awaitNow();
             feed.close();
         });
+    }
+
+    @Override
+    public ExitCode linkTest(LinkTestRequest request, PrintWriter out) throws Refusal {
+        LinkTest.Result result = LinkTest.run(request.port(), request.key(), request.seconds());
+        LinkTable.lines(result).forEach(out::println);
+        return result.isGoodEnough() ? ExitCode.OK : ExitCode.LINK_POOR;
     }
 }

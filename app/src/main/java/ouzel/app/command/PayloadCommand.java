@@ -65,7 +65,7 @@ final class PayloadCommand implements Callable<Integer> {
             throw new ParameterException(
                     command.commandLine(), "There is no TCP port " + tcp + ": 0 to " + HIGHEST_PORT + " is expected.");
         }
-        Optional<Port.Serial> line = serial.isGiven() ? Optional.of(serial.port()) : Optional.empty();
+        Optional<Port.Serial> line = serial.isGiven() ? Optional.of(serial.line()) : Optional.empty();
         PairingKey pairing = key.key(serial.isGiven());
         long chance = seed == null ? new SecureRandom().nextInt(Integer.MAX_VALUE) : seed;
         PayloadRequest request = new PayloadRequest(line, tcp == null ? 0 : tcp, anyHost, pairing, chance);

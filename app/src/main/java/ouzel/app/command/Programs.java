@@ -22,4 +22,7 @@ interface Programs {
 
     /** Shows a journal in a window. */
     ExitCode playback(Path journal, PrintWriter out) throws Refusal;
+
+    /** Measures the link to a payload and prints what it found. */
+    ExitCode linkTest(LinkTestRequest request, PrintWriter out) throws Refusal;
 }

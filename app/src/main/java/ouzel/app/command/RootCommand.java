@@ -26,6 +26,7 @@ import picocli.CommandLine.Command;
             "  ouzel desk --tcp localhost:5760                 ... and a desk for it",
             "  ouzel desk --serial /dev/ttyUSB0 --key FILE     a real payload",
             "  ouzel playback FILE.ouzel                       a sortie once more",
+            "  ouzel link-test --serial auto --key FILE        is the radio good enough to fly with",
             "  ouzel ports                                     which serial lines are there",
             "  ouzel key FILE                                  a new pairing key",
         })

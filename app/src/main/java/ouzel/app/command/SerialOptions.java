@@ -1,5 +1,6 @@
 package ouzel.app.command;
 
+import java.util.function.Supplier;
 import ouzel.app.link.Port;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -14,7 +15,9 @@ final class SerialOptions {
     @Option(
             names = "--serial",
             paramLabel = "PORT",
-            description = "Serial line, for example /dev/ttyUSB0 or COM3; 'ouzel ports' lists them.")
+            description = "Serial line, for example /dev/ttyUSB0 or COM3; 'ouzel ports' lists them. With 'auto' the"
+                    + " payload is looked for on every line, and found by its key; 'auto,/dev/serial/by-id/*' looks at"
+                    + " more names.")
     private String name;
 
     @Option(
@@ -33,10 +36,32 @@ final class SerialOptions {
         return name != null;
     }
 
-    /** The line as given; only if {@link #isGiven}. */
-    Port.Serial port() {
+    /** The line as given, or a search for it; only if {@link #isGiven}. */
+    Port port() {
+        return Port.Search.isMeantBy(name) ? understood(this::search) : line();
+    }
+
+    /** The line as given, where a search will not do; only if {@link #isGiven}. */
+    Port.Serial line() {
+        if (Port.Search.isMeantBy(name)) {
+            throw new ParameterException(
+                    command.commandLine(), "A payload has a serial line of its own: name it instead of 'auto'.");
+        }
+        return understood(() -> new Port.Serial(name, speedOr(Port.Serial.USUAL_SPEED), holdsControlLinesLow));
+    }
+
+    private Port.Search search() {
+        Port.Search said = Port.Search.parse(name);
+        return new Port.Search(said.patterns(), speedOr(said.baud()), holdsControlLinesLow);
+    }
+
+    private int speedOr(int otherwise) {
+        return baud == null ? otherwise : baud;
+    }
+
+    private <T> T understood(Supplier<T> port) {
         try {
-            return new Port.Serial(name, baud == null ? Port.Serial.USUAL_SPEED : baud, holdsControlLinesLow);
+            return port.get();
         } catch (IllegalArgumentException wrong) {
             throw new ParameterException(command.commandLine(), wrong.getMessage(), wrong);
         }

@@ -39,6 +39,7 @@ final class Shell {
                 .addSubcommand(new PayloadCommand(programs))
                 .addSubcommand(new PlaybackCommand(programs, screens))
                 .addSubcommand(new PortsCommand(ports))
+                .addSubcommand(new LinkTestCommand(programs))
                 .addSubcommand(new KeyCommand());
         root.getSubcommands().values().forEach(Shell::dress);
         dress(root);

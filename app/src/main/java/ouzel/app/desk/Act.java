@@ -36,4 +36,10 @@ public sealed interface Act {
 
     /** The operator has seen a pinned note. */
     record Acknowledge(long note) implements Act {}
+
+    /**
+     * Open a session again after it ended for good, as when another console had taken the payload over; whoever has it
+     * now loses it.
+     */
+    record Reconnect() implements Act {}
 }

@@ -33,6 +33,19 @@ final class Acts {
             attest(turn, attest);
         } else if (act instanceof Act.Acknowledge acknowledge) {
             turn.unpin(note -> note.number() == acknowledge.note());
+        } else if (act instanceof Act.Reconnect) {
+            reconnect(turn);
+        }
+    }
+
+    /** The session itself is the shell's; here it is only said what comes of the wish. */
+    private static void reconnect(Turn turn) {
+        if (turn.session.open()) {
+            turn.note(Weight.PLAIN, "There is a session with the payload already.");
+        } else if (turn.line.up()) {
+            turn.note(Weight.ATTENTION, "Asking the payload for a session; a console that has it now loses it.");
+        } else {
+            turn.note(Weight.ATTENTION, "No session can be asked for: " + turn.line.sentence());
         }
     }
 

@@ -4,7 +4,8 @@ package ouzel.app.desk;
  * One instant on both clocks.
  *
  * @param nanos monotonic time, ns; the only clock that logic looks at
- * @param utcMillis wall-clock time, ms since 1970-01-01T00:00Z; recorded and shown, never compared
+ * @param utcMillis wall-clock time, ms since 1970-01-01T00:00Z; recorded and shown, and compared only to notice that
+ *     the computer slept, during which some monotonic clocks stand still
  */
 public record Moment(long nanos, long utcMillis) {
     /** Seconds from {@code earlier} to this moment on the monotonic clock. */
@@ -25,5 +26,13 @@ public record Moment(long nanos, long utcMillis) {
     /** This monotonic instant, told by the wall clock as it stands at {@code other}: the clock may have been set. */
     Moment withUtcOf(Moment other) {
         return new Moment(nanos, other.utcMillis - other.millisSince(this));
+    }
+
+    /**
+     * Milliseconds from {@code earlier} to this moment on whichever clock says more: a computer that slept may have
+     * stopped its monotonic clock.
+     */
+    public long passedMillisSince(Moment earlier) {
+        return Math.max(millisSince(earlier), utcMillis - earlier.utcMillis);
     }
 }

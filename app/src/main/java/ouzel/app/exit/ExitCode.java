@@ -30,6 +30,8 @@ public enum ExitCode {
     NOT_WRITABLE(12, "a file could not be written"),
     /** The port exists, but cannot be used as asked: not a serial line, or not at that speed. */
     PORT_UNSUITABLE(13, "the port cannot be used as asked"),
+    /** A link test found the link too poor to fly with. */
+    LINK_POOR(14, "the link is too poor: too few frames arrive, or answers come too late"),
     /** A fault of this program; the log file says more. */
     INTERNAL(70, "a fault of this program; the log says more");
 

@@ -13,8 +13,11 @@ import ouzel.app.desk.Sample;
 import ouzel.app.desk.Stimulus;
 import ouzel.app.journal.Recorder;
 import ouzel.protocol.frame.Frame;
+import ouzel.protocol.frame.FrameEncoder;
 import ouzel.protocol.message.Outcome;
+import ouzel.protocol.message.QueryOutcome;
 import ouzel.protocol.message.Sampler;
+import ouzel.protocol.message.Status;
 import ouzel.protocol.session.ConsoleSession;
 import ouzel.protocol.session.Heard;
 import ouzel.protocol.session.LinkStatistics;
@@ -35,8 +38,16 @@ import ouzel.simulator.plant.Truth;
 public final class Console {
     /** An arm or trigger that waited longer than this for the disk is not sent: its moment is over, ms. */
     static final long LONGEST_WAIT_FOR_DISK_MILLIS = 1_000;
+    /** A console that did nothing for longer slept or hung: what the line kept meanwhile is old, ms. */
+    static final long LONGEST_STANDSTILL_MILLIS = 2_000;
     /** The link is measured this often, ms. */
     private static final long MEASURE_MILLIS = 1_000;
+    /** A round trip is timed this often, ms. */
+    private static final long PING_MILLIS = 2_000;
+
+    private static final long PING_LIFE_MILLIS = 1_000;
+    /** Ids of pings are taken from here on, far from those that a desk gives its orders. */
+    private static final long FIRST_PING = 0xF000_0000L;
 
     private final Supplier<Moment> clock;
     private final Recorder recorder;
@@ -50,6 +61,9 @@ public final class Console {
     private DeskState state;
     private boolean folding;
     private long measuredNanos;
+    private long pingedNanos;
+    private long nextPing = FIRST_PING;
+    private Moment alive;
 
     /** A console that has just been opened; it begins to look for its payload once its line is up. */
     public Console(Setup setup, Supplier<Moment> clock, Recorder recorder, FrameOut line, Consumer<Effect.Cue> sounds) {
@@ -61,6 +75,8 @@ public final class Console {
         this.session.close();
         Moment now = clock.get();
         this.measuredNanos = now.nanos();
+        this.pingedNanos = now.nanos();
+        this.alive = now;
         this.state = Desk.start(now);
         apply(new Stimulus.Opened(setup.firstOrderId(), setup.rehearsal(), setup.site()));
     }
@@ -88,7 +104,11 @@ public final class Console {
 
     /** The operator did something. */
     public void act(Act act) {
+        noticeStandstill(clock.get());
         apply(new Stimulus.Acted(act));
+        if (act instanceof Act.Reconnect && state.line().up() && session.state() == ConsoleSession.State.CLOSED) {
+            session.reopen();
+        }
     }
 
     /** Something on the line does not belong there; {@code sentence} says what, and what to do. */
@@ -124,8 +144,10 @@ public final class Console {
     /** Time went on: call ten times a second. */
     public void tick() {
         Moment now = clock.get();
+        noticeStandstill(now);
         if (state.line().up()) {
-            session.tick(now.nanos()).forEach(line::send);
+            session.tick(now.nanos()).forEach(frame -> send(frame, now));
+            ping(now);
         }
         if (now.nanos() - measuredNanos >= MEASURE_MILLIS * 1_000_000) {
             measuredNanos = now.nanos();
@@ -135,26 +157,68 @@ public final class Console {
         apply(new Stimulus.Ticked());
     }
 
+    /**
+     * After a standstill everything that waits on the line is old, however fresh it looks: only a new session, whose
+     * statuses cannot have been said before, is believed.
+     */
+    private void noticeStandstill(Moment now) {
+        long stoodMillis = now.passedMillisSince(alive);
+        alive = now;
+        if (stoodMillis <= LONGEST_STANDSTILL_MILLIS) {
+            return;
+        }
+        statistics.clockJumped();
+        if (session.state() != ConsoleSession.State.CLOSED) {
+            session.reopen();
+        }
+        apply(new Stimulus.SessionLost("This computer slept or stood still for " + stoodMillis / 1_000
+                + " s: what the payload said before is old, and it is asked anew."));
+    }
+
+    /** Asks the payload what became of an order that never was, to time the way there and back. */
+    private void ping(Moment now) {
+        if (session.isOpen() && now.nanos() - pingedNanos >= PING_MILLIS * 1_000_000) {
+            pingedNanos = now.nanos();
+            long id = nextPing;
+            nextPing = id == 0xFFFF_FFFFL ? FIRST_PING : id + 1;
+            Frame frame = session.seal(new QueryOutcome(id), id, PING_LIFE_MILLIS, now.nanos());
+            statistics.orderSent(id, now.nanos());
+            send(frame, now);
+        }
+    }
+
+    private void send(Frame frame, Moment now) {
+        statistics.frameSent(FrameEncoder.length(frame), now.nanos());
+        line.send(frame);
+    }
+
     /** A frame came in. */
     public void heard(Frame frame) {
         Moment now = clock.get();
+        noticeStandstill(now);
         for (Heard heard : session.hear(frame, now.nanos())) {
             if (heard instanceof Heard.Said said) {
                 said(frame, said, now);
             } else if (heard instanceof Heard.Opened opened) {
                 apply(new Stimulus.SessionOpened(opened.payload(), opened.session()));
             } else if (heard instanceof Heard.Lost lost) {
-                apply(new Stimulus.SessionLost("Session lost: " + lost.why() + "."));
+                apply(new Stimulus.SessionLost("Session lost: " + lost.why() + "." + wayBack(lost)));
             } else {
                 strangers.sentence(heard, now.nanos()).ifPresent(words -> apply(new Stimulus.StrangerHeard(words)));
             }
         }
     }
 
+    private static String wayBack(Heard.Lost lost) {
+        return lost.reopens() ? "" : " Agree with its operator who has the payload; Reconnect takes it back.";
+    }
+
     private void said(Frame frame, Heard.Said said, Moment now) {
-        statistics.frameHeard(said.header(), now.nanos());
+        statistics.frameHeard(said.header(), FrameEncoder.length(frame), now.nanos());
         if (said.message() instanceof Outcome outcome) {
-            statistics.outcomeHeard(outcome.orderId(), now.nanos());
+            statistics.outcomeHeard(outcome.orderId(), said.header(), now.nanos());
+        } else if (said.message() instanceof Status status) {
+            statistics.refusedOnBoard(status.refusedFrames());
         }
         apply(new Stimulus.Heard(frame, said.message()));
     }
@@ -208,9 +272,10 @@ public final class Console {
             Frame frame = session.seal(send.order(), send.orderId(), send.lifeMillis() - waited, now.nanos());
             statistics.orderSent(send.orderId(), now.nanos());
             if (send.urgency() == Effect.Urgency.AHEAD) {
+                statistics.frameSent(FrameEncoder.length(frame), now.nanos());
                 line.sendUrgent(frame);
             } else {
-                line.send(frame);
+                send(frame, now);
             }
         }
     }

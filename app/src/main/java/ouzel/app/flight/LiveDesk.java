@@ -8,6 +8,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import ouzel.app.desk.Act;
 import ouzel.app.desk.DeskState;
 import ouzel.app.desk.Effect;
@@ -20,7 +21,6 @@ import ouzel.app.link.Line;
 import ouzel.app.link.LineListener;
 import ouzel.app.link.LinkLoop;
 import ouzel.app.link.Port;
-import ouzel.app.link.Reconnector;
 import ouzel.app.screen.DeskFeed;
 import ouzel.app.screen.PilotFeed;
 import ouzel.protocol.frame.Frame;
@@ -48,6 +48,8 @@ public final class LiveDesk implements DeskFeed, AutoCloseable {
 
     private Line line;
     private ParserCounts counts = ParserCounts.NONE;
+    /** Told the number of the payload that a session is open with. */
+    private IntConsumer met = payload -> {};
 
     /**
      * What a live desk is opened with.
@@ -102,7 +104,9 @@ public final class LiveDesk implements DeskFeed, AutoCloseable {
 
     private void start(Request request) {
         if (request.port().isPresent()) {
-            line = Reconnector.start(loop, request.port().get(), new Ear());
+            PayloadLine payloadLine = new PayloadLine(loop, request.port().get(), request.key(), new Ear());
+            line = payloadLine.line();
+            met = payloadLine::met;
         } else {
             inner = Optional.of(new InnerRehearsal(loop, request, new Ear()));
             line = inner.get().consoleLine();
@@ -194,6 +198,9 @@ public final class LiveDesk implements DeskFeed, AutoCloseable {
         @Override
         public void frame(Frame frame, long nowNanos) {
             console.heard(frame);
+            if (console.state().session().open()) {
+                met.accept(console.state().session().payload());
+            }
             publish();
         }
 

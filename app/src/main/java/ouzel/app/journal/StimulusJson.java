@@ -7,9 +7,11 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import ouzel.app.desk.Act;
 import ouzel.app.desk.Stimulus;
+import ouzel.protocol.session.LinkHealth;
 
 /**
  * Stimuli as compact JSON, for example {@code {"what":"acted","act":{"act":"arm","sampler":"WATER"}}}.
@@ -52,6 +54,7 @@ final class StimulusJson {
         @Type(value = Act.SetDose.class, name = "set-dose"),
         @Type(value = Act.Attest.class, name = "attest"),
         @Type(value = Act.Acknowledge.class, name = "acknowledge"),
+        @Type(value = Act.Reconnect.class, name = "reconnect"),
     })
     interface ActNames {}
 
@@ -62,6 +65,19 @@ final class StimulusJson {
     }
 
     static Stimulus read(byte[] json) throws IOException {
-        return MAPPER.readValue(json, Stimulus.class);
+        if (MAPPER.readTree(json) instanceof ObjectNode stimulus) {
+            if (stimulus.path("health") instanceof ObjectNode health) {
+                stimulus.set("health", complete(health));
+            }
+            return MAPPER.treeToValue(stimulus, Stimulus.class);
+        }
+        throw new IOException("A stimulus is an object");
+    }
+
+    /** Older journals measured less of the link; what they lack was not measured. */
+    private static ObjectNode complete(ObjectNode health) {
+        ObjectNode complete = MAPPER.valueToTree(LinkHealth.NONE);
+        complete.setAll(health);
+        return complete;
     }
 }

@@ -69,6 +69,8 @@ public final class FrameLine implements Line {
             loop.execute(() -> line.open(() -> new SerialChannel(serial), new LocalAddress(serial.where())));
         } else if (port instanceof Port.Tcp tcp) {
             line.resolveAndOpen(tcp);
+        } else {
+            throw new IllegalArgumentException("port : " + port.where() + " (expected: one place, not a search)");
         }
         return line;
     }

@@ -12,7 +12,7 @@ import ouzel.protocol.frame.Frame;
  *
  * <p>Thread: any.
  */
-public sealed interface Line permits FrameLine, FrameServer, Reconnector {
+public sealed interface Line permits FrameLine, FrameServer, Reconnector, Seeker {
 
     /** What carries the frames; the rehearsal key must not be used where {@link LineKind#isSerial()}. */
     LineKind kind();

@@ -1,7 +1,9 @@
 package ouzel.app.link;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Where a line leads. The constructors refuse what cannot be meant with an {@link IllegalArgumentException} whose text
@@ -18,12 +20,15 @@ public sealed interface Port {
     LineKind kind();
 
     /**
-     * Reads one word: {@code host:port}, or a serial line's name with or without {@code @speed}.
+     * Reads one word: {@code host:port}, a serial line's name with or without {@code @speed}, or {@code auto}.
      *
      * @throws IllegalArgumentException if it is neither; the text says what is wrong
      */
     static Port parse(String text) {
         String word = text.strip();
+        if (Search.isMeantBy(word)) {
+            return Search.parse(word);
+        }
         return word.startsWith("/") || !word.contains(":") ? Serial.parse(word) : Tcp.parse(word);
     }
 
@@ -134,6 +139,53 @@ public sealed interface Port {
         @Override
         public String where() {
             return name + "@" + baud;
+        }
+
+        @Override
+        public LineKind kind() {
+            return LineKind.SERIAL;
+        }
+    }
+
+    /**
+     * Whichever serial line the payload answers on. As one word: {@code auto}, {@code auto@115200}, and with more names
+     * to look at {@code auto,/dev/serial/by-id/*}.
+     *
+     * @param patterns names to look at beside those that the system lists; {@code *} and {@code ?} stand for letters of
+     *     the last part
+     * @param baud one of {@link Serial#SPEEDS}
+     * @param holdsControlLinesLow as for {@link Serial}
+     */
+    record Search(List<String> patterns, int baud, boolean holdsControlLinesLow) implements Port {
+        /** What stands for any line. */
+        public static final String WORD = "auto";
+
+        /** Refuses an empty pattern and a speed that is not offered. */
+        public Search {
+            patterns = List.copyOf(patterns);
+            patterns.forEach(pattern -> new Serial(pattern, Serial.USUAL_SPEED));
+            new Serial(WORD, baud);
+        }
+
+        /** True for a word that means a search. */
+        public static boolean isMeantBy(String text) {
+            return text.equals(WORD) || text.startsWith(WORD + ",") || text.startsWith(WORD + "@");
+        }
+
+        /**
+         * Reads a word that {@link #isMeantBy} recognises.
+         *
+         * @throws IllegalArgumentException if it cannot be read; the text says what is wrong
+         */
+        public static Search parse(String text) {
+            Serial whole = Serial.parse(text);
+            List<String> words = Arrays.asList(whole.name().split(",", -1));
+            return new Search(words.subList(1, words.size()), whole.baud(), false);
+        }
+
+        @Override
+        public String where() {
+            return Stream.concat(Stream.of(WORD), patterns.stream()).collect(Collectors.joining(",")) + "@" + baud;
         }
 
         @Override

@@ -33,6 +33,14 @@ public final class SerialPorts {
         this.search = search;
     }
 
+    /**
+     * Asks the system, and looks at the names that match {@code patterns} too; a line that has several names comes once,
+     * under the name that was given.
+     */
+    public static SerialPorts andMatching(List<String> patterns) {
+        return new SerialPorts(() -> SerialNames.add(patterns, ask()));
+    }
+
     /** Looks which lines there are now; the answer never fails. */
     public CompletionStage<Found> search() {
         CompletableFuture<Found> mine = new CompletableFuture<>();

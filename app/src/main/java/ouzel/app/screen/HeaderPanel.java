@@ -95,6 +95,7 @@ final class HeaderPanel extends JPanel {
         }
         shown = view;
         link.render(view.link());
+        link.setToolTipText(tip(view.linkDetail()));
         battery.render(view.battery());
         clock.render(view.clock());
         site.render(view.site());
@@ -106,6 +107,11 @@ final class HeaderPanel extends JPanel {
         safeAllTrack.setText(view.safeAll().sentence());
         safeAllTrack.setIcon(SignIcon.ofTrouble(view.safeAll().attention(), 12));
         safeAllTrack.setForeground(LightLook.text(view.safeAll().attention()));
+    }
+
+    /** Swing breaks the lines of a tip only in HTML. */
+    private static String tip(String lines) {
+        return "<html>" + lines.replace("\n", "<br>") + "</html>";
     }
 
     private static void colour(JLabel label, Alert alert) {

@@ -11,6 +11,7 @@ final class RecordingPrograms implements Programs {
     Optional<PayloadRequest> payload = Optional.empty();
     Optional<RehearsalRequest> rehearsal = Optional.empty();
     Optional<Path> journal = Optional.empty();
+    Optional<LinkTestRequest> linkTest = Optional.empty();
     Optional<IllegalStateException> fault = Optional.empty();
 
     @Override
@@ -38,5 +39,11 @@ final class RecordingPrograms implements Programs {
     public ExitCode playback(Path file, PrintWriter out) {
         journal = Optional.of(file);
         return ExitCode.OK;
+    }
+
+    @Override
+    public ExitCode linkTest(LinkTestRequest request, PrintWriter out) {
+        linkTest = Optional.of(request);
+        return ExitCode.LINK_POOR;
     }
 }

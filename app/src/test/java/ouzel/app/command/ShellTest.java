@@ -62,6 +62,34 @@ class ShellTest {
     }
 
     @Test
+    void aPayloadOnWhicheverSerialLineIsSearchedFor() throws Exception {
+        KeyFile.create(home.resolve("k"));
+        String key = home.resolve("k").toString();
+
+        run("desk", "--serial", "auto,/dev/serial/by-id/*", "--baud", "115200", "--key", key);
+
+        assertThat(programs.desk.orElseThrow().port())
+                .contains(new Port.Search(List.of("/dev/serial/by-id/*"), 115_200, false));
+        assertThat(run("payload", "--serial", "auto", "--key", key)).isEqualTo(ExitCode.USAGE.code());
+    }
+
+    @Test
+    void aLinkTestIsToldWhereAndHowLongAndEndsAsItFound() {
+        assertThat(run("link-test", "--tcp", "localhost:5760", "--seconds", "7"))
+                .isEqualTo(ExitCode.LINK_POOR.code());
+
+        assertThat(programs.linkTest)
+                .contains(new LinkTestRequest(new Port.Tcp("localhost", 5_760), PairingKey.rehearsal(), 7));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"link-test", "link-test --tcp localhost", "link-test --tcp a:1 --seconds 1"})
+    void aLinkTestThatMakesNoSenseIsNotUnderstood(String line) {
+        assertThat(run(line.split(" "))).isEqualTo(ExitCode.USAGE.code());
+        assertThat(programs.linkTest).isEmpty();
+    }
+
+    @Test
     void aRealPayloadOnASerialLineIsNoRehearsalAndHasTheOtherStore() throws Exception {
         KeyFile.create(home.resolve("k"));
         run(

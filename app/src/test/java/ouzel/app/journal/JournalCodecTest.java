@@ -20,6 +20,7 @@ import ouzel.app.desk.Act;
 import ouzel.app.desk.Moment;
 import ouzel.app.desk.Stimulus;
 import ouzel.protocol.message.Sampler;
+import ouzel.protocol.session.LinkHealth;
 
 class JournalCodecTest {
     private static final Moment AT = new Moment(123_456_789L, 1_790_000_000_000L);
@@ -35,6 +36,16 @@ class JournalCodecTest {
                 assertThat(read(flipped)).as("bit %d", bit).isNotInstanceOf(JournalCodec.Next.Whole.class);
             }
         }
+    }
+
+    @Test
+    void readsTheLinkOfAnOlderJournalThatMeasuredLess() throws IOException {
+        byte[] older = ("{\"what\":\"link-measured\",\"health\":{\"heard\":987,\"lost\":13,\"deliveryRatio\":0.987,"
+                        + "\"corrupt\":2,\"roundTripMillis\":\"NaN\"}}")
+                .getBytes(StandardCharsets.UTF_8);
+
+        assertThat(StimulusJson.read(older))
+                .isEqualTo(new Stimulus.LinkMeasured(LinkHealth.counted(987, 13, 0.987, 2, Double.NaN)));
     }
 
     @Test

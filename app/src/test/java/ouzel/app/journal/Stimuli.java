@@ -59,7 +59,7 @@ final class Stimuli {
                         i);
             case 1 -> new Stimulus.Ticked();
             case 2 -> new Stimulus.Acted(new Act.Attest(Condition.PEOPLE_CLEAR, "observer"));
-            default -> new Stimulus.LinkMeasured(new LinkHealth(i, 3, 0.97, 1, Double.NaN));
+            default -> new Stimulus.LinkMeasured(LinkHealth.counted(i, 3, 0.97, 1, Double.NaN));
         };
     }
 
@@ -114,9 +114,20 @@ final class Stimuli {
 
     private static Arbitrary<Stimulus> linkMeasured() {
         Arbitrary<Double> figures = Arbitraries.oneOf(List.of(Arbitraries.doubles(), Arbitraries.just(Double.NaN)));
-        return Combinators.combine(unsigned32(), unsigned32(), figures, unsigned32(), figures)
-                .as(LinkHealth::new)
+        return Combinators.combine(
+                        unsigned32(),
+                        unsigned32(),
+                        unsigned32(),
+                        unsigned32(),
+                        figures.list().ofSize(11))
+                .as(Stimuli::measured)
                 .map(Stimulus.LinkMeasured::new);
+    }
+
+    private static LinkHealth measured(long heard, long lost, long corrupt, long refused, List<Double> x) {
+        return new LinkHealth(
+                heard, lost, x.get(0), corrupt, x.get(1), x.get(2), x.get(3), x.get(4), x.get(5), x.get(6), x.get(7),
+                x.get(8), refused, x.get(9), x.get(10));
     }
 
     private static Arbitrary<Stimulus> acts() {
@@ -130,8 +141,9 @@ final class Stimuli {
                 Combinators.combine(samplers(), Arbitraries.integers()).as(Act.SetDose::new);
         Arbitrary<Act> attests = Combinators.combine(Arbitraries.of(Condition.values()), Arbitraries.strings())
                 .as(Act.Attest::new);
+        Arbitrary<Act> wholeDesk = Arbitraries.of(new Act.SafeAll(), new Act.Reconnect());
         Arbitrary<Act> seen = Arbitraries.longs().map(Act.Acknowledge::new);
-        return Arbitraries.oneOf(List.of(ofSampler, doses, attests, seen, Arbitraries.just(new Act.SafeAll())))
+        return Arbitraries.oneOf(List.of(ofSampler, doses, attests, seen, wholeDesk))
                 .map(Stimulus.Acted::new);
     }
 

@@ -35,6 +35,14 @@ class PortTest {
         assertThat(Port.parse(text)).isEqualTo(new Port.Serial(name, baud));
     }
 
+    @ParameterizedTest
+    @CsvSource({"auto, 57600", "auto@115200, 115200", "'auto,/dev/serial/by-id/*@9600', 9600"})
+    void readsASearch(String text, int baud) {
+        assertThat(Port.parse(text))
+                .isInstanceOfSatisfying(
+                        Port.Search.class, search -> assertThat(search.baud()).isEqualTo(baud));
+    }
+
     @Property
     void readsBackWhatItWrites(@ForAll("ports") Port port) {
         assertThat(Port.parse(port.where())).isEqualTo(port);
@@ -96,6 +104,8 @@ class PortTest {
                 .as(Port.Tcp::new);
         Arbitrary<Port> serial = Combinators.combine(names, Arbitraries.of(Port.Serial.SPEEDS))
                 .as((name, baud) -> new Port.Serial("/dev/" + name, baud));
-        return Arbitraries.oneOf(tcp, serial);
+        Arbitrary<Port> search = Combinators.combine(names.list().ofMaxSize(3), Arbitraries.of(Port.Serial.SPEEDS))
+                .as((patterns, baud) -> new Port.Search(patterns, baud, false));
+        return Arbitraries.oneOf(tcp, serial, search);
     }
 }

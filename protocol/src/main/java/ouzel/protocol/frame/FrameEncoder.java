@@ -27,6 +27,11 @@ public final class FrameEncoder {
         return Arrays.copyOf(line, stuffed + 2);
     }
 
+    /** How many bytes {@link #encode} makes of the frame. */
+    public static int length(Frame frame) {
+        return Stuffing.longest(Header.LENGTH + frame.body().length() + Frame.CRC_LENGTH) + 2;
+    }
+
     /** The frame before stuffing: header, body and checksum. */
     public static byte[] plain(Frame frame) {
         int length = Header.LENGTH + frame.body().length();

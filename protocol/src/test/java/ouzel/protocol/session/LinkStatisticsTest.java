@@ -3,6 +3,7 @@ package ouzel.protocol.session;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -122,8 +123,8 @@ class LinkStatisticsTest {
         nowMillis += 400;
         statistics.orderSent(7, nanos());
         nowMillis += 50;
-        statistics.outcomeHeard(7, nanos());
-        statistics.outcomeHeard(7, nanos());
+        statistics.outcomeHeard(7, header(0), nanos());
+        statistics.outcomeHeard(7, header(0), nanos());
 
         assertThat(health().roundTripMillis()).isEqualTo(450);
     }
@@ -131,14 +132,14 @@ class LinkStatisticsTest {
     @Test
     void remembersOnlyTheLastTripsAndOnlySoManyOpenOrders() {
         trip(1, 5_000);
-        for (int order = 2; order < 40; order++) {
+        for (int order = 2; order < 2 + RoundTrips.REMEMBERED; order++) {
             trip(order, 80);
         }
-        for (int order = 100; order < 200; order++) {
+        for (int order = 1_000; order < 1_100; order++) {
             statistics.orderSent(order, nanos());
         }
         nowMillis += 9_000;
-        statistics.outcomeHeard(100, nanos());
+        statistics.outcomeHeard(1_000, header(0), nanos());
 
         assertThat(health().roundTripMillis()).isEqualTo(80);
     }
@@ -150,15 +151,122 @@ class LinkStatisticsTest {
         assertThat(health().roundTripMillis()).isNaN();
     }
 
+    @Test
+    void theDeliveryComesWithItsInterval() {
+        hear(IntStream.rangeClosed(1, 18).toArray());
+        hear(20);
+
+        // Wilson 1927 for 19 of 20, computed.
+        assertThat(health().deliveryLow()).isEqualTo(0.763869, within(1e-6));
+        assertThat(health().deliveryHigh()).isEqualTo(0.991119, within(1e-6));
+    }
+
+    @Test
+    void ninetyFiveOfAHundredTripsStayWithinTheHighRoundTrip() {
+        IntStream.rangeClosed(1, 101).forEach(order -> trip(order, order));
+
+        assertThat(health().roundTripMillis()).isEqualTo(51);
+        assertThat(health().roundTripHighMillis()).isEqualTo(96);
+    }
+
+    @Test
+    void theLongestGapIsToldForTenSecondsAndGrowsWhileNothingComes() {
+        hear(1);
+        nowMillis += 2_500;
+        hear(2);
+        nowMillis += 40;
+
+        assertThat(health().longestGapMillis()).isEqualTo(2_500);
+        assertThat(health().lastFrameAgeMillis()).isEqualTo(40);
+        nowMillis += 20_000;
+        assertThat(health().longestGapMillis()).isEqualTo(20_040);
+        hear(3);
+        nowMillis += 11_000;
+        hear(4);
+        nowMillis += 11_000;
+        hear(5, 6);
+        assertThat(health().longestGapMillis()).isEqualTo(11_000);
+    }
+
+    @Test
+    void theAirTimeIsWhatBothDirectionsUseOfTheLine() {
+        for (int second = 0; second < 20; second++) {
+            nowMillis = second * 1_000L + 5;
+            hear(10 * second, 10 * second + 1);
+            statistics.frameSent(44, nanos());
+        }
+
+        assertThat(health().bytesDownPerSecond()).isEqualTo(100);
+        assertThat(health().bytesUpPerSecond()).isEqualTo(44);
+        assertThat(health().airTimeShare()).isEqualTo(0.025, within(1e-12));
+    }
+
+    @Test
+    void aNewConnectionDoesNotForgetWhatTheLastOneThrewAway() {
+        statistics.parserCounts(new ParserCounts(100, 1, 2, 3, 4));
+        statistics.parserCounts(ParserCounts.NONE);
+        statistics.parserCounts(new ParserCounts(5, 0, 1, 0, 0));
+
+        assertThat(health().corrupt()).isEqualTo(11);
+    }
+
+    @Test
+    void passesOnWhatThePayloadRefused() {
+        statistics.refusedOnBoard(17);
+
+        assertThat(health().refused()).isEqualTo(17);
+    }
+
+    @Test
+    void theShortestTripTellsThePayloadsClock() {
+        nowMillis = 10_000;
+        tripWithClockAhead(1, 400, 100, 5_000);
+        tripWithClockAhead(2, 30, 50, 5_000);
+        tripWithClockAhead(3, 900, 20, 5_000);
+
+        assertThat(health().clockOffsetMillis()).isEqualTo(5_000, within(health().clockUncertaintyMillis()));
+        assertThat(health().clockUncertaintyMillis()).isEqualTo(41);
+    }
+
+    @Test
+    void aPayloadsClockThatWrapsIsStillALittleAhead() {
+        nowMillis = 0x1_0000_0000L - 500;
+        tripWithClockAhead(1, 20, 20, 600);
+
+        assertThat(health().clockOffsetMillis()).isEqualTo(600, within(21.0));
+    }
+
+    @Test
+    void aPayloadThatStartsAgainHasANewClock() {
+        nowMillis = 50_000;
+        hear(1);
+        tripWithClockAhead(1, 20, 20, 0);
+        statistics.frameHeard(new Header(Header.VERSION, 0x42, 5, 2, 100), 50, nanos());
+
+        assertThat(health().clockOffsetMillis()).isNaN();
+    }
+
+    private void tripWithClockAhead(long order, long upMillis, long downMillis, long aheadMillis) {
+        statistics.orderSent(order, nanos());
+        nowMillis += upMillis;
+        long payloadMillis = nowMillis + aheadMillis & 0xFFFF_FFFFL;
+        nowMillis += downMillis;
+        statistics.outcomeHeard(order, new Header(Header.VERSION, 0x42, 5, 0, payloadMillis), nanos());
+    }
+
+    private Header header(int sequence) {
+        return new Header(Header.VERSION, 0x42, 5, sequence, nowMillis & 0xFFFF_FFFFL);
+    }
+
     private void trip(long order, long millis) {
         statistics.orderSent(order, nanos());
         nowMillis += millis;
-        statistics.outcomeHeard(order, nanos());
+        statistics.outcomeHeard(order, header(0), nanos());
     }
 
     private void hear(int... sequences) {
         for (int sequence : sequences) {
-            statistics.frameHeard(new Header(Header.VERSION, 0x42, 5, sequence, nowMillis), nanos());
+            statistics.frameHeard(header(sequence), 50, nanos());
         }
     }
 

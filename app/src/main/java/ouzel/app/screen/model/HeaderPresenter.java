@@ -15,6 +15,7 @@ final class HeaderPresenter {
     static HeaderView view(Freshness freshness, boolean batteryHolds) {
         return new HeaderView(
                 link(freshness),
+                LinkWords.lines(freshness.state().link()),
                 battery(freshness, batteryHolds),
                 clock(freshness),
                 new Cell("Site", freshness.state().plan().site(), "", Standing.LIVE, Attention.CALM),

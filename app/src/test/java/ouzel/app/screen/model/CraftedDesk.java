@@ -56,7 +56,7 @@ public final class CraftedDesk {
         return opened().feed(new Stimulus.LineChanged(true, "Bench line open."))
                 .feed(new Stimulus.SessionOpened(PAYLOAD, SESSION))
                 .hear(new Identity("bench 1.0", Capability.all(), 12, 0, true))
-                .feed(new Stimulus.LinkMeasured(new LinkHealth(987, 13, 0.987, 0, 42)))
+                .feed(new Stimulus.LinkMeasured(LinkHealth.counted(987, 13, 0.987, 0, 42)))
                 .hearStatus();
     }
 

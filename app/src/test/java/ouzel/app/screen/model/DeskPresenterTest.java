@@ -8,10 +8,12 @@ import ouzel.app.desk.Act;
 import ouzel.app.desk.Condition;
 import ouzel.app.desk.Conditions;
 import ouzel.app.desk.DeskState;
+import ouzel.app.desk.Stimulus;
 import ouzel.protocol.message.Event;
 import ouzel.protocol.message.Permissive;
 import ouzel.protocol.message.Sampler;
 import ouzel.protocol.message.SamplerState;
+import ouzel.protocol.session.LinkHealth;
 
 class DeskPresenterTest {
     private final DeskPresenter presenter = new DeskPresenter(Conditions::rows, ZoneOffset.UTC);
@@ -196,6 +198,22 @@ class DeskPresenterTest {
         assertThat(header.battery().value()).isEqualTo("12.10 V   0.15 A");
         assertThat(header.clock().value()).isEqualTo("t+00:00:00");
         assertThat(header.link().attention()).isEqualTo(Attention.CALM);
+    }
+
+    @Test
+    void theRestOfTheLinksMeasurementStandsBehindItsCell() {
+        LinkHealth measured =
+                new LinkHealth(987, 13, 0.987, 4, 42, 0.978, 0.9924, 180, 620, 35, 1_700, 316, 9, -12, 21.4);
+        HeaderView header = view(CraftedDesk.afloat().feed(new Stimulus.LinkMeasured(measured)))
+                .header();
+
+        assertThat(header.linkDetail())
+                .contains("98.7 %, surely between 97.8 % and 99.2 %")
+                .contains("42 ms, 95 of 100 within 180 ms")
+                .contains("Longest silence lately 620 ms, last frame 35 ms ago")
+                .contains("35.0 %: 1700 bytes/s down, 316 bytes/s up")
+                .contains("corrupt 4, refused on board 9")
+                .contains("within 21 ms");
     }
 
     @Test

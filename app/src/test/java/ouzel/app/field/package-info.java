@@ -1,0 +1,2 @@
+/** The serial line as it is in the field: pulled, renamed, restarted, noisy, silent. */
+package ouzel.app.field;
