@@ -196,9 +196,15 @@ public record DeskState(
         return status.map(heard -> now.millisSince(heard.at())).orElse(Long.MAX_VALUE);
     }
 
-    /** True if a session is open and the last status is young enough to act on. */
+    /** True if a session is open, and the last status is of this session and young enough to act on. */
     public boolean isLinkFresh() {
-        return line.up() && session.open() && statusAgeMillis() <= STALE_AFTER_MILLIS;
+        return line.up() && session.open() && isOfSession() && statusAgeMillis() <= STALE_AFTER_MILLIS;
+    }
+
+    /** A payload that names no session or another's has started again or been taken over: its word is none for us. */
+    private boolean isOfSession() {
+        return status.filter(heard -> heard.status().session() == session.number())
+                .isPresent();
     }
 
     /** True if anything is armed or moving, or may be for all the console knows. */

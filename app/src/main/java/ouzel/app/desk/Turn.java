@@ -86,7 +86,8 @@ final class Turn {
     boolean isLinkFresh() {
         return line.up()
                 && session.open()
-                && status.filter(heard -> now.millisSince(heard.at()) <= DeskState.STALE_AFTER_MILLIS)
+                && status.filter(heard -> heard.status().session() == session.number())
+                        .filter(heard -> now.millisSince(heard.at()) <= DeskState.STALE_AFTER_MILLIS)
                         .isPresent();
     }
 

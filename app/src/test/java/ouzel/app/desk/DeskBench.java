@@ -31,6 +31,7 @@ final class DeskBench {
     private int met = -1;
     private int capabilities = Capability.all();
     private int bootCount = 12;
+    private long session = SESSION;
     private long newestEvent;
     private long oldestEvent;
     private boolean afloat;
@@ -92,7 +93,7 @@ final class DeskBench {
 
     Status status() {
         return new Status(
-                SESSION,
+                session,
                 Arrays.asList(states),
                 9_000,
                 met,
@@ -154,6 +155,12 @@ final class DeskBench {
     DeskBench without(Capability capability) {
         capabilities &= ~capability.bit();
         return hearIdentity();
+    }
+
+    /** The payload names no session any more. */
+    DeskBench losesSession() {
+        session = 0;
+        return hearStatus();
     }
 
     DeskBench restartsPayload() {

@@ -46,6 +46,14 @@ final class LateWordsTest {
     }
 
     @Test
+    void aStatusThatNamesNoSessionIsNotFresh() {
+        desk.pass(1_000).losesSession();
+
+        assertThat(desk.state().isLinkFresh()).isFalse();
+        assertThat(desk.lane(Sampler.AIR).phase()).isEqualTo(Phase.UNKNOWN);
+    }
+
+    @Test
     void aPayloadClockThatRunsALittleSlowStaysFresh() {
         for (int minutes = 0; minutes < 60; minutes++) {
             desk.passInSilence(800);

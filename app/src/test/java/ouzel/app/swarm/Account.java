@@ -113,9 +113,12 @@ final class Account {
         if (known != null) {
             return;
         }
-        plant.said(event);
+        boolean isOfThisStart = event.bootCount() == boots;
+        if (isOfThisStart && event.kind() == Event.Kind.DISARMED) {
+            plant.disarmed();
+        }
         switch (event.kind()) {
-            case ARMED -> armedMillis = scene.nowMillis();
+            case ARMED -> armedMillis = isOfThisStart ? scene.nowMillis() : armedMillis;
             case DRAW_STARTED, STROKE_STARTED -> once(starts, event);
             case DRAW_COMPLETED -> complete(event);
             case STROKE_COMPLETED -> {

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.function.Predicate;
 import ouzel.protocol.message.Arm;
 import ouzel.protocol.message.ChangeSettings;
-import ouzel.protocol.message.Event;
 import ouzel.protocol.message.Outcome;
 import ouzel.protocol.message.Reload;
 import ouzel.protocol.message.SafeAll;
@@ -35,11 +34,14 @@ final class PlantRules implements Witness.Listener {
     private static final int[] DOSE_CEILINGS = {400, 680, 500};
 
     /** A token that was granted and whether it still lives is judged by time alone. */
-    private record Grant(Sampler sampler, Optional<Arm> order, long token, long atMillis, int lifeMillis) {}
+    private record Grant(Arm order, long token, long atMillis, int lifeMillis) {}
+
+    /** A trigger that came in this step while its token lived: what comes after it in the step undoes nothing. */
+    private record Cause(long orderId, Sampler sampler, Grant token) {}
 
     private final Scene scene;
     private final Uplink uplink;
-    private final List<Given> triggers = new ArrayList<>();
+    private final List<Cause> causes = new ArrayList<>();
     private final Set<Long> startedIds = new HashSet<>();
     private final Set<Long> stoppedAtOnce = new HashSet<>();
     private final Set<Long> reloadIds = new HashSet<>();
@@ -123,25 +125,27 @@ final class PlantRules implements Witness.Listener {
             newestSafeAll = given.counter();
             safeAllMillis = scene.nowMillis();
             grant = Optional.empty();
-            stopAtOnce(trigger -> true);
+            stopAtOnce(sampler -> true);
         } else if (given.order() instanceof Stop stop) {
-            grant = grant.filter(held -> held.sampler() != stop.sampler());
-            stopAtOnce(trigger -> trigger.sampler() == stop.sampler());
+            grant = grant.filter(held -> held.order().sampler() != stop.sampler());
+            stopAtOnce(stop.sampler()::equals);
         } else if (isTimely) {
             timely(given);
         }
     }
 
-    private void stopAtOnce(Predicate<Trigger> which) {
-        triggers.stream()
-                .filter(given -> which.test((Trigger) given.order()))
-                .forEach(given -> stoppedAtOnce.add(given.orderId()));
-        triggers.removeIf(given -> stoppedAtOnce.contains(given.orderId()));
+    private void stopAtOnce(Predicate<Sampler> which) {
+        causes.stream()
+                .filter(cause -> which.test(cause.sampler()))
+                .forEach(cause -> stoppedAtOnce.add(cause.orderId()));
+        causes.removeIf(cause -> which.test(cause.sampler()));
     }
 
     private void timely(Given given) {
-        if (given.order() instanceof Trigger) {
-            triggers.add(given);
+        if (given.order() instanceof Trigger trigger) {
+            boolean isNew = given.orderId() != 0 && !startedIds.contains(given.orderId());
+            grant.filter(held -> isNew && isHeld(held, trigger))
+                    .ifPresent(held -> causes.add(new Cause(given.orderId(), trigger.sampler(), held)));
         } else if (given.order() instanceof Arm arm) {
             arms.putIfAbsent(given.orderId(), arm);
         } else if (given.order() instanceof Reload reload && reloadIds.add(given.orderId())) {
@@ -170,8 +174,7 @@ final class PlantRules implements Witness.Listener {
 
     private void granted(Outcome outcome, Arm arm) {
         long now = scene.nowMillis();
-        grant = Optional.of(
-                new Grant(arm.sampler(), Optional.of(arm), outcome.token(), now, outcome.tokenLifeMillis()));
+        grant = Optional.of(new Grant(arm, outcome.token(), now, outcome.tokenLifeMillis()));
         scene.holds(outcome.tokenLifeMillis() <= LONGEST_LIFE_MILLIS, "a token lives ten seconds at most", outcome);
         scene.holds(!isUsed(arm.sampler()), "used stays used", "armed again: " + arm);
         int dose = settings.stream()
@@ -183,10 +186,8 @@ final class PlantRules implements Witness.Listener {
         scene.permissives().heldToArm(arm.sampler());
     }
 
-    void said(Event event) {
-        if (event.kind() == Event.Kind.DISARMED) {
-            grant = Optional.empty();
-        }
+    void disarmed() {
+        grant = Optional.empty();
     }
 
     /** The step is over; {@code truth} is what it did. */
@@ -209,16 +210,13 @@ final class PlantRules implements Witness.Listener {
             }
         }
         scene.holds(running <= 1, "one sampler at a time", running + " outputs on");
-        triggers.clear();
+        causes.clear();
     }
 
     private void started(Sampler sampler) {
-        Optional<Given> cause = triggers.stream()
-                .filter(given -> ((Trigger) given.order()).sampler() == sampler && given.orderId() != 0)
-                .filter(given -> !startedIds.contains(given.orderId()))
-                .filter(this::holdsTheToken)
-                .findFirst();
-        scene.holds(cause.isPresent(), "nothing starts without its own trigger", sampler + ", given " + triggers);
+        Optional<Cause> cause =
+                causes.stream().filter(given -> given.sampler() == sampler).findFirst();
+        scene.holds(cause.isPresent(), "nothing starts without its own trigger", sampler);
         long id = cause.get().orderId();
         starts++;
         startedIds.add(id);
@@ -231,17 +229,14 @@ final class PlantRules implements Witness.Listener {
         stroked |= sampler == Sampler.SOIL;
         used[sampler.ordinal()] = true;
         onSince[sampler.ordinal()] = scene.nowMillis();
-        mostMillis[sampler.ordinal()] =
-                longest(sampler, grant.orElseThrow().order().orElseThrow());
+        mostMillis[sampler.ordinal()] = longest(sampler, cause.get().token().order());
         grant = Optional.empty();
     }
 
-    private boolean holdsTheToken(Given trigger) {
-        long token = ((Trigger) trigger.order()).token();
-        return grant.filter(held -> held.token() == token
-                        && held.sampler() == ((Trigger) trigger.order()).sampler()
-                        && scene.nowMillis() - held.atMillis() <= held.lifeMillis() + STEP)
-                .isPresent();
+    private boolean isHeld(Grant held, Trigger trigger) {
+        return held.token() == trigger.token()
+                && held.order().sampler() == trigger.sampler()
+                && scene.nowMillis() - held.atMillis() <= held.lifeMillis() + STEP;
     }
 
     private long longest(Sampler sampler, Arm arm) {

@@ -67,10 +67,19 @@ final class ScriptWriter {
             Occasion occasion = pick(Occasion.values());
             add(random.nextInt(12_000), new Happening.After(occasion, soon(), happening()));
         }
+        if (random.nextInt(8) == 0) {
+            leaveAfterTheTrigger();
+        }
         lines.sort(Comparator.comparingInt(Line::atMillis));
         List<Line> numbered = new ArrayList<>();
         lines.forEach(line -> numbered.add(new Line(numbered.size(), line.atMillis(), line.happening())));
         return new Script(seed, build, chaosMillis, numbered);
+    }
+
+    /** The pilot leaves while a trigger is on its way: what was true when it was sent is not when it comes. */
+    private void leaveAfterTheTrigger() {
+        add(random.nextInt(6_000), new Happening.HoldTriggers(random.nextInt(300, 1_900)));
+        add(30, new Happening.After(Occasion.TRIGGER_SENT, 10, new Happening.Fly(pick(Place.values()))));
     }
 
     private void add(int atMillis, Happening happening) {
