@@ -21,7 +21,7 @@ import ouzel.app.exit.Refusal;
 import ouzel.app.journal.JournalReader;
 import ouzel.app.journal.PlaybackFold;
 
-/** Runs the benches and prints one line for each, with its ratio to the slowest peer in the same class. */
+/** Runs the benches and prints the median of each, with its ratio to each peer in the same class. */
 public final class Benches {
     private static final int HOURS = 10;
 
@@ -54,34 +54,34 @@ public final class Benches {
                         .build())
                 .run();
         out.println();
-        out.printf("%-36s %14s %9s   %s%n", word, "score", "+/-", "times the cost of each peer");
+        out.printf("%-36s %17s   %s%n", word, "median", "times the cost of each peer");
         results.stream().sorted(Comparator.comparing(Benches::name)).forEach(result -> line(result, results, out));
     }
 
     private static void line(RunResult result, Collection<RunResult> all, PrintWriter out) {
-        double score = result.getPrimaryResult().getScore();
+        double score = median(result);
         String ratios = all.stream()
                 .filter(peer -> name(peer).contains("peer") && !name(result).contains("peer"))
                 .map(peer -> String.format(
-                        Locale.ROOT,
-                        "%s %.2f",
-                        name(peer).replaceFirst(".*peer", ""),
-                        score / peer.getPrimaryResult().getScore()))
+                        Locale.ROOT, "%s %.2f", name(peer).replaceFirst(".*peer", ""), score / median(peer)))
                 .collect(Collectors.joining(", "));
-        double error = result.getPrimaryResult().getScoreError();
         out.printf(
                 Locale.ROOT,
-                "%-36s %11.1f %s %7.1f   %s%n",
+                "%-36s %11.1f %s   %s%n",
                 name(result),
                 score,
                 result.getPrimaryResult().getScoreUnit(),
-                Double.isNaN(error) ? 0 : error,
                 ratios);
         result.getSecondaryResults().forEach((label, figure) -> {
             if (label.endsWith("alloc.rate.norm")) {
                 out.printf(Locale.ROOT, "%-36s %11.1f %s%n", "", figure.getScore(), figure.getScoreUnit());
             }
         });
+    }
+
+    /** A busy computer spoils a mean, not so easily a median. */
+    private static double median(RunResult result) {
+        return result.getPrimaryResult().getStatistics().getPercentile(50);
     }
 
     private static String name(RunResult result) {

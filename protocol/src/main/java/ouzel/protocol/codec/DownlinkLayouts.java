@@ -2,7 +2,6 @@ package ouzel.protocol.codec;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.stream.IntStream;
 import ouzel.protocol.message.Bytes;
 import ouzel.protocol.message.Challenge;
 import ouzel.protocol.message.CurrentTrace;
@@ -136,6 +135,10 @@ final class DownlinkLayouts {
     }
 
     private static List<Integer> samples(int count, WireReader body) {
-        return IntStream.range(0, count).mapToObj(i -> body.unsigned16()).toList();
+        Integer[] samples = new Integer[count];
+        for (int i = 0; i < count; i++) {
+            samples[i] = body.unsigned16();
+        }
+        return List.of(samples);
     }
 }

@@ -1,5 +1,6 @@
 package ouzel.protocol.codec;
 
+import java.nio.ByteBuffer;
 import java.util.Optional;
 import ouzel.protocol.frame.Crc16;
 import ouzel.protocol.frame.Frame;
@@ -43,7 +44,7 @@ public final class MessageCodec {
         if (kind.isPresent() && kind.get().isOrder()) {
             return new Decoded.Malformed(code, "an order, which only its session can read");
         }
-        return decode(code, frame.body().toArray());
+        return decode(code, kind, frame.body().readOnlyBuffer());
     }
 
     /** The body of {@code message}; for an order, the fields between the start of its envelope and its tag. */
@@ -55,7 +56,7 @@ public final class MessageCodec {
 
     /** What the {@code fields} of a message of this kind say. */
     public static Decoded decode(int kind, byte[] fields) {
-        return Kind.of(kind).map(known -> decode(known, fields)).orElseGet(() -> new Decoded.UnknownKind(kind));
+        return decode(kind, Kind.of(kind), ByteBuffer.wrap(fields));
     }
 
     /** CRC-16/IBM-3740 over the settings as they travel: equal checks mean equal settings, 0 to 65 535. */
@@ -64,11 +65,14 @@ public final class MessageCodec {
     }
 
     // The records know their ranges; what they refuse is malformed. So no range stands in two places.
-    private static Decoded decode(Kind kind, byte[] fields) {
+    private static Decoded decode(int code, Optional<Kind> kind, ByteBuffer fields) {
+        if (kind.isEmpty()) {
+            return new Decoded.UnknownKind(code);
+        }
         try {
-            return new Decoded.Known(kind.read(new WireReader(fields)));
+            return new Decoded.Known(kind.get().read(new WireReader(fields)));
         } catch (IllegalArgumentException outOfRange) {
-            return new Decoded.Malformed(kind.code(), outOfRange.getMessage());
+            return new Decoded.Malformed(code, outOfRange.getMessage());
         }
     }
 }

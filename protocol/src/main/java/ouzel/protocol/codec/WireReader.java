@@ -12,8 +12,9 @@ import ouzel.protocol.message.Readings;
 final class WireReader {
     private final ByteBuffer body;
 
-    WireReader(byte[] body) {
-        this.body = ByteBuffer.wrap(body).order(ByteOrder.LITTLE_ENDIAN);
+    /** Reads from the position of {@code body}, whose order is set, to its limit. */
+    WireReader(ByteBuffer body) {
+        this.body = body.order(ByteOrder.LITTLE_ENDIAN);
     }
 
     int unsigned8() {
@@ -61,7 +62,7 @@ final class WireReader {
         if (body.remaining() < bytes) {
             int expected = body.position() + bytes;
             throw new IllegalArgumentException(
-                    "body : " + body.capacity() + " bytes (expected: at least " + expected + ")");
+                    "body : " + body.limit() + " bytes (expected: at least " + expected + ")");
         }
         return body;
     }

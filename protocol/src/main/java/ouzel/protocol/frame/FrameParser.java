@@ -2,7 +2,6 @@ package ouzel.protocol.frame;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.util.Arrays;
 import java.util.function.Consumer;
 import ouzel.protocol.message.Bytes;
 
@@ -36,15 +35,32 @@ public final class FrameParser {
     /** The same for the remaining bytes of {@code chunk}; all of them are consumed. */
     public void feed(ByteBuffer chunk, Consumer<Frame> frames) {
         while (chunk.hasRemaining()) {
-            byte next = chunk.get();
-            if (next == 0) {
+            int piece = lengthBeforeZero(chunk);
+            take(chunk, piece);
+            if (chunk.hasRemaining()) {
+                chunk.get();
                 endOfRun(frames);
-            } else if (length < LONGEST_STUFFED) {
-                run[length++] = next;
-            } else {
-                tooLongAlready = true;
             }
         }
+    }
+
+    /** Number of bytes before the next zero, or before the end if there is none. */
+    private static int lengthBeforeZero(ByteBuffer chunk) {
+        int at = chunk.position();
+        int end = chunk.limit();
+        while (at < end && chunk.get(at) != 0) {
+            at++;
+        }
+        return at - chunk.position();
+    }
+
+    /** Moves {@code piece} bytes behind the run, or as many as it holds, and skips the rest. */
+    private void take(ByteBuffer chunk, int piece) {
+        int fits = Math.min(piece, LONGEST_STUFFED - length);
+        chunk.get(run, length, fits);
+        length += fits;
+        tooLongAlready |= fits < piece;
+        chunk.position(chunk.position() + piece - fits);
     }
 
     /** What became of the bytes so far. */
@@ -99,6 +115,6 @@ public final class FrameParser {
                         header.getShort() & 0xFFFF,
                         header.getShort() & 0xFFFF,
                         header.getInt() & 0xFFFF_FFFFL),
-                Bytes.of(Arrays.copyOfRange(run, Header.LENGTH, plain - Frame.CRC_LENGTH)));
+                Bytes.copyOf(run, Header.LENGTH, plain - Frame.CRC_LENGTH));
     }
 }

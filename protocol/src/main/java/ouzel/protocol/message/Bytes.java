@@ -1,5 +1,6 @@
 package ouzel.protocol.message;
 
+import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.HexFormat;
 
@@ -16,6 +17,11 @@ public final class Bytes {
         return new Bytes(value.clone());
     }
 
+    /** Copies {@code source} from index {@code from} up to, not including, {@code to}. */
+    public static Bytes copyOf(byte[] source, int from, int to) {
+        return new Bytes(Arrays.copyOfRange(source, from, to));
+    }
+
     public int length() {
         return value.length;
     }
@@ -23,6 +29,11 @@ public final class Bytes {
     /** A copy of the bytes. */
     public byte[] toArray() {
         return value.clone();
+    }
+
+    /** The bytes to read from, without a copy; big-endian like every new buffer. */
+    public ByteBuffer readOnlyBuffer() {
+        return ByteBuffer.wrap(value).asReadOnlyBuffer();
     }
 
     @Override
