@@ -5,7 +5,8 @@ import ouzel.simulator.plant.Surroundings.Place;
 
 /**
  * A pilot who flies the plan by himself: aloft until the air sampler is used, then to the water until the water sampler
- * is used, then to the ground. He stays where he is while a draw or stroke is under way. Whoever asks for a place gets it; from then on he waits to be asked again.
+ * is used, then to the ground. He stays where he is while a draw or stroke is under way. Whoever asks for a place gets
+ * it; from then on he waits to be asked again.
  */
 public final class PlanPilot {
     private final SimulatedPayload payload;
