@@ -202,7 +202,7 @@ final class Orders {
     static void notSent(Turn turn, long orderId, String sentence) {
         for (Lane lane : turn.lanes()) {
             trackOf(lane, orderId)
-                    .filter(track -> track.sends() == 1 && track.isOpen())
+                    .filter(track -> track.isOpen() && (track.order().isHazardous() || track.sends() == 1))
                     .ifPresent(track -> keep(
                             turn,
                             lane.sampler(),

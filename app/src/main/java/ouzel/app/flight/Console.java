@@ -2,6 +2,8 @@ package ouzel.app.flight;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import ouzel.app.desk.Act;
@@ -57,6 +59,8 @@ public final class Console {
     private final LinkStatistics statistics = new LinkStatistics();
     private final Strangers strangers = new Strangers();
     private final Deque<Stimulus> waiting = new ArrayDeque<>();
+    /** Ids of orders whose first copy waits for the disk: no repetition may overtake it. */
+    private final Set<Long> waitingForDisk = new HashSet<>();
 
     private DeskState state;
     private boolean folding;
@@ -249,11 +253,29 @@ public final class Console {
             sounds.accept(sound.cue());
         } else if (effect instanceof Effect.Send send) {
             switch (send.urgency()) {
-                case AHEAD, IN_TURN -> seal(send, now);
-                case DURABLE_FIRST ->
-                    recorder.whenDurable(() -> seal(send, now), sentence -> journalFailed(send, sentence));
+                case AHEAD, IN_TURN -> {
+                    if (!waitingForDisk.contains(send.orderId())) {
+                        seal(send, now);
+                    }
+                }
+                case DURABLE_FIRST -> sealOnceDurable(send, now);
             }
         }
+    }
+
+    private void sealOnceDurable(Effect.Send send, Moment now) {
+        if (send.orderId() != 0) {
+            waitingForDisk.add(send.orderId());
+        }
+        recorder.whenDurable(
+                () -> {
+                    waitingForDisk.remove(send.orderId());
+                    seal(send, now);
+                },
+                sentence -> {
+                    waitingForDisk.remove(send.orderId());
+                    journalFailed(send, sentence);
+                });
     }
 
     private void journalFailed(Effect.Send send, String sentence) {
@@ -280,8 +302,10 @@ public final class Console {
         }
     }
 
+    /** A hazardous order has not left if its first copy has not: a repetition that cannot leave changes nothing. */
     private void notSent(Effect.Send send, String why) {
-        if (send.orderId() != 0) {
+        boolean isFirst = send.urgency() == Effect.Urgency.DURABLE_FIRST;
+        if (send.orderId() != 0 && (isFirst || !send.order().isHazardous())) {
             apply(new Stimulus.NotSent(send.orderId(), why));
         }
     }
