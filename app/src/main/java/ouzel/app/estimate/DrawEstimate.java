@@ -95,8 +95,8 @@ public record DrawEstimate(
     }
 
     /**
-     * What has reached the container, with its uncertainty: the flow's, the instant of priming's and the tube's, taken as
-     * independent.
+     * What has reached the container, with its uncertainty: the flow's, the instant of priming's and the tube's, taken
+     * as independent.
      *
      * @param missing samples that were filled in because they never arrived
      */

@@ -34,7 +34,7 @@ public final class SerialPorts {
     }
 
     /**
-     * Asks the system, and looks at the names that match {@code patterns} too; a line that has several names comes once,
+     * Asks the system, and looks at the names that match {@code patterns} too; a line with several names comes once,
      * under the name that was given.
      */
     public static SerialPorts andMatching(List<String> patterns) {

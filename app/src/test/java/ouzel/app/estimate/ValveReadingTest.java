@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Reading a coil's current. The rise is i(t) = V/R (1 - exp(-t R/L)) with V = 12 V, R = 24 ohm and L = 0.12 H, so a time
+ * Reading a coil's current. The rise is i(t) = V/R (1 - exp(-t R/L)) with V = 12 V, R = 24 ohm, L = 0.12 H: a time
  * constant of 5 ms and 0.5 A at the end: any text on circuits.
  */
 final class ValveReadingTest {

@@ -44,7 +44,7 @@ class SteadyWordsTest {
         return new Paragraph(LightLook.font(1, false));
     }
 
-    /** True if {@code then} leaves everything around the component laid out, once it stands there with {@code words}. */
+    /** True if {@code then} leaves all around the component laid out, once it stands there with {@code words}. */
     private <T extends JComponent> boolean staysValid(T component, String words, Consumer<T> then)
             throws InterruptedException, InvocationTargetException {
         boolean[] valid = {false};
