@@ -126,7 +126,7 @@ public final class DeskWindow {
     private void showFrame() {
         long now = System.nanoTime();
         DeskState latest = feed.latest();
-        if (latest != shown) {
+        if (latest != shown && isWorthAFrame(latest)) {
             shown = latest;
             shownAtNanos = now;
             render(0);
@@ -145,6 +145,14 @@ public final class DeskWindow {
         if (silentMillis - shownSilence >= SILENCE_STEP_MILLIS) {
             render(silentMillis);
         }
+    }
+
+    /** While nothing is live, ten frames a second are enough for figures that only flicker; an act is seen at once. */
+    private boolean isWorthAFrame(DeskState latest) {
+        return shown == null
+                || frames % FRAMES_PER_PLOT == 0
+                || latest.isAnythingLive()
+                || latest.notes() != shown.notes();
     }
 
     private void render(long silentMillis) {
