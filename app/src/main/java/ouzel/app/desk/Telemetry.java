@@ -23,8 +23,11 @@ final class Telemetry {
     private static final int LONGEST_HOLE = 3_000;
     /** What comes later than this is not late but from another payload, or from one with a new memory, ms. */
     private static final long LATEST_MILLIS = 10_000;
-    /** The payload's clock may run slow by one part in this many. */
-    private static final long DRIFT = 100;
+    /**
+     * The payload's clock is believed to run slow by at most one part in this many: lateness is told from a clock that
+     * stood still (a computer that hosts a simulated payload and slept) by forgiving a fifth of a second each second.
+     */
+    private static final long DRIFT = 5;
     /** No draw is longer, ten minutes: whoever sends more than that is no payload, and fills no memory here. */
     private static final int LONGEST_DRAW = 10 * 60 * CurrentTrace.RATE_HZ;
 

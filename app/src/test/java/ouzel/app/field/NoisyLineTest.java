@@ -26,6 +26,8 @@ import ouzel.simulator.rehearsal.Site;
 
 /** A controller at the far end of a bad line: noise, restarts, half frames, silence. */
 class NoisyLineTest {
+    private static final long STEP_NANOS = SimulatedPayload.STEP_MILLIS * 1_000_000L;
+
     private static final int BOOT_NOISE_BYTES = 300;
     private static final long DEAF_MILLIS = 2_000;
 
@@ -39,6 +41,7 @@ class NoisyLineTest {
     private Outing outing;
     private Cable cable;
     private int answered;
+    private long livedToNanos = System.nanoTime();
 
     @BeforeEach
     void start() throws Refusal {
@@ -102,6 +105,7 @@ class NoisyLineTest {
                 .pollDelay(Duration.ofMillis(4_000))
                 .until(() -> !outing.state().isLinkFresh());
         assertThat(outing.state().line().up()).isTrue();
+        nextFrames(); // said into the silence
 
         talkUntil("a fresh status", () -> outing.state().isLinkFresh(), 0);
         assertThat(outing.notes()).anyMatch(note -> note.startsWith("Status is fresh again"));
@@ -122,11 +126,15 @@ class NoisyLineTest {
                 });
     }
 
+    /** What the payload has to say after it has lived up to now, in real time. */
     private List<Frame> nextFrames() {
         List<Frame> heard = List.copyOf(peer.heard());
         heard.subList(answered, heard.size()).forEach(payload::hear);
         answered = heard.size();
-        payload.step();
+        while (System.nanoTime() - livedToNanos >= STEP_NANOS) {
+            livedToNanos += STEP_NANOS;
+            payload.step();
+        }
         return payload.takeFrames();
     }
 
