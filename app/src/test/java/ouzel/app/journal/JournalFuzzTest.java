@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.zip.CRC32C;
 import ouzel.app.exit.Refusal;
 
-/** Journals that this program did not write as they are: bodies with a right checksum, and damage behind whole records. */
+/** Journals that this program did not write as they are: bodies with a right checksum, damage behind whole records. */
 class JournalFuzzTest {
     private static final List<Entry> HONEST = Stimuli.run(5);
 
