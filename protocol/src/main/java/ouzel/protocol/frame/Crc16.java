@@ -13,12 +13,12 @@ public final class Crc16 {
     public static final int START = 0xFFFF;
 
     private static final int POLYNOMIAL = 0x1021;
-    /** What a byte adds to the register: alone, and with one, two and three bytes behind it. */
-    private static final char[] TABLE = table();
+    /** Bytes that {@link #of(byte[], int)} takes at a time. */
+    private static final int STRIDE = 8;
+    /** What a byte adds to the register, by the number of bytes that come behind it in the stride, and by its value. */
+    private static final char[][] WITH_BEHIND = tables();
 
-    private static final char[] ONE_BEHIND = oneMoreBehind(TABLE);
-    private static final char[] TWO_BEHIND = oneMoreBehind(ONE_BEHIND);
-    private static final char[] THREE_BEHIND = oneMoreBehind(TWO_BEHIND);
+    private static final char[] TABLE = WITH_BEHIND[0];
 
     private Crc16() {}
 
@@ -30,17 +30,21 @@ public final class Crc16 {
     /**
      * Checksum of the first {@code length} of {@code bytes}, 0 to 65 535.
      *
-     * <p>Goes by fours: the checksum is linear, so what each byte adds is looked up by itself and by how many bytes
+     * <p>Goes by eights: the checksum is linear, so what each byte adds is looked up by itself and by how many bytes
      * come behind it, and the processor need not wait for one before it takes the next.
      */
     public static int of(byte[] bytes, int length) {
         int crc = START;
         int i = 0;
-        for (; i + 4 <= length; i += 4) {
-            crc = THREE_BEHIND[(crc >> 8 ^ bytes[i]) & 0xFF]
-                    ^ TWO_BEHIND[(crc ^ bytes[i + 1]) & 0xFF]
-                    ^ ONE_BEHIND[bytes[i + 2] & 0xFF]
-                    ^ TABLE[bytes[i + 3] & 0xFF];
+        for (; i + STRIDE <= length; i += STRIDE) {
+            crc = WITH_BEHIND[7][(crc >> 8 ^ bytes[i]) & 0xFF]
+                    ^ WITH_BEHIND[6][(crc ^ bytes[i + 1]) & 0xFF]
+                    ^ WITH_BEHIND[5][bytes[i + 2] & 0xFF]
+                    ^ WITH_BEHIND[4][bytes[i + 3] & 0xFF]
+                    ^ WITH_BEHIND[3][bytes[i + 4] & 0xFF]
+                    ^ WITH_BEHIND[2][bytes[i + 5] & 0xFF]
+                    ^ WITH_BEHIND[1][bytes[i + 6] & 0xFF]
+                    ^ WITH_BEHIND[0][bytes[i + 7] & 0xFF];
         }
         for (; i < length; i++) {
             crc = update(crc, bytes[i]);
@@ -53,12 +57,17 @@ public final class Crc16 {
         return (crc << 8 & 0xFFFF) ^ TABLE[(crc >> 8 ^ oneByte) & 0xFF];
     }
 
-    private static char[] oneMoreBehind(char[] table) {
-        char[] next = new char[table.length];
-        for (int index = 0; index < next.length; index++) {
-            next[index] = (char) update(table[index], 0);
+    private static char[][] tables() {
+        char[][] tables = new char[STRIDE][];
+        tables[0] = table();
+        for (int behind = 1; behind < STRIDE; behind++) {
+            tables[behind] = new char[256];
+            for (int index = 0; index < 256; index++) {
+                int before = tables[behind - 1][index];
+                tables[behind][index] = (char) (before << 8 ^ tables[0][before >> 8]);
+            }
         }
-        return next;
+        return tables;
     }
 
     private static char[] table() {

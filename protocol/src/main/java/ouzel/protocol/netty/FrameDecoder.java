@@ -2,18 +2,18 @@ package ouzel.protocol.netty;
 
 import io.netty.buffer.ByteBuf;
 import io.netty.channel.ChannelHandlerContext;
-import io.netty.handler.codec.ByteToMessageDecoder;
-import java.util.List;
+import io.netty.channel.SimpleChannelInboundHandler;
 import ouzel.protocol.frame.FrameParser;
 import ouzel.protocol.frame.ParserCounts;
 
 /**
  * Bytes to {@link ouzel.protocol.frame.Frame}s at the head of a pipeline.
  *
- * <p>Everything that arrives is consumed at once and becomes plain records: no buffer is kept and none can leak.
+ * <p>Everything that arrives is consumed at once and becomes plain records: no buffer is gathered or kept, the one
+ * that came is released, and none can leak.
  * <b>Pitfall:</b> one instance per channel. <b>Thread:</b> link.
  */
-public final class FrameDecoder extends ByteToMessageDecoder {
+public final class FrameDecoder extends SimpleChannelInboundHandler<ByteBuf> {
     private final FrameParser parser = new FrameParser();
 
     /** What became of the bytes so far. */
@@ -22,8 +22,7 @@ public final class FrameDecoder extends ByteToMessageDecoder {
     }
 
     @Override
-    protected void decode(ChannelHandlerContext context, ByteBuf in, List<Object> out) {
-        parser.feed(in.nioBuffer(), out::add);
-        in.skipBytes(in.readableBytes());
+    protected void channelRead0(ChannelHandlerContext context, ByteBuf in) {
+        parser.feed(in.nioBuffer(), context::fireChannelRead);
     }
 }
