@@ -209,19 +209,34 @@ public final class ConsoleSession {
         return heard;
     }
 
+    // A frame that a modem held back over a restart tells the time of a clock that is no more. Within a session only
+    // frames that name their start are believed, and none of an earlier start: an expiry must never come out too late.
     private void noticeTime(Downlink message, Header header, long nowNanos) {
-        OptionalInt told = OptionalInt.empty();
-        if (message instanceof Status status) {
-            told = OptionalInt.of(status.bootCount());
-        } else if (message instanceof Identity identity) {
-            told = OptionalInt.of((int) (identity.bootCount() & 0xFFFF));
+        OptionalInt told = startTold(message);
+        boolean isInSession = key.isPresent();
+        if (told.isEmpty() && isInSession) {
+            return;
         }
-        if (told.isPresent() && !told.equals(bootCount)) {
+        if (told.isEmpty() || told.equals(bootCount)) {
+            clock.hear(header.timeMillis(), nowNanos);
+        } else if (!isInSession || isLaterStart(told.getAsInt())) {
             bootCount = told;
             clock.restart(header.timeMillis(), nowNanos);
-        } else {
-            clock.hear(header.timeMillis(), nowNanos);
         }
+    }
+
+    private static OptionalInt startTold(Downlink message) {
+        if (message instanceof Status status) {
+            return OptionalInt.of(status.bootCount());
+        }
+        return message instanceof Identity identity
+                ? OptionalInt.of((int) (identity.bootCount() & 0xFFFF))
+                : OptionalInt.empty();
+    }
+
+    // Starts are counted modulo 2^16.
+    private boolean isLaterStart(int told) {
+        return bootCount.isEmpty() || (short) (told - bootCount.getAsInt()) > 0;
     }
 
     private List<Heard> challenged(Challenge challenge, Header header, long nowNanos) {

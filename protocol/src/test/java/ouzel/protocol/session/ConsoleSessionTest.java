@@ -12,6 +12,7 @@ import ouzel.protocol.message.Arm;
 import ouzel.protocol.message.Bytes;
 import ouzel.protocol.message.Challenge;
 import ouzel.protocol.message.Identity;
+import ouzel.protocol.message.Outcome;
 import ouzel.protocol.message.SafeAll;
 import ouzel.protocol.message.Sampler;
 import ouzel.protocol.message.VersionRefusal;
@@ -184,6 +185,21 @@ class ConsoleSessionTest {
         bench.consoleHears(bench.down(new Identity("reed 1.0", 0, bench.bootCount, 0, true)));
 
         assertThat(bench.console.payloadMillis(bench.nowNanos)).hasValue(15);
+    }
+
+    @Test
+    void isNotPutAheadByFramesThatAModemHeldBackFromBeforeARestart() {
+        bench.open();
+        Frame outcome = bench.down(Outcome.of(1, Outcome.Stage.COMPLETED));
+        Frame identity = bench.down(new Identity("reed 1.0", 0, bench.bootCount, 0, true));
+        bench.restartPayload();
+        bench.console.reopen();
+        bench.open();
+
+        bench.consoleHears(outcome);
+        assertThat(bench.console.payloadMillis(bench.nowNanos)).hasValue(bench.payloadMillis);
+        bench.consoleHears(identity);
+        assertThat(bench.console.payloadMillis(bench.nowNanos)).hasValue(bench.payloadMillis);
     }
 
     @Test
