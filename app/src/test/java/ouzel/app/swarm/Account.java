@@ -27,6 +27,7 @@ final class Account {
     private final Set<Long> completed = new HashSet<>();
     private final Set<Long> answered = new HashSet<>();
     private Optional<Status> newest = Optional.empty();
+    private Optional<Sampler> live = Optional.empty();
     private long armedMillis = Long.MIN_VALUE / 2;
     private int forged;
     private int boots = 1;
@@ -40,6 +41,7 @@ final class Account {
     void restarted() {
         boots++;
         forged = 0;
+        live = Optional.empty();
     }
 
     void forged() {
@@ -114,8 +116,8 @@ final class Account {
             return;
         }
         boolean isOfThisStart = event.bootCount() == boots;
-        if (isOfThisStart && event.kind() == Event.Kind.DISARMED) {
-            plant.disarmed();
+        if (isOfThisStart) {
+            live(event);
         }
         switch (event.kind()) {
             case ARMED -> armedMillis = isOfThisStart ? scene.nowMillis() : armedMillis;
@@ -129,6 +131,25 @@ final class Account {
             case RELOADED -> completed.add(event.orderId());
             case BOOTED, SESSION_OPENED, DISARMED, FAULT, SAFED, SETTINGS_CHANGED, KEEP_ALIVE_LOST, EVENTS_DROPPED -> {
                 // Nothing follows from these here.
+            }
+        }
+    }
+
+    /** Who is armed or acts, by the events of this start in their order: the shortest overlap shows here. */
+    private void live(Event event) {
+        Optional<Sampler> own = Optional.of(event.sampler());
+        switch (event.kind()) {
+            case ARMED, DRAW_STARTED, STROKE_STARTED -> {
+                scene.holds(live.isEmpty() || live.equals(own), "one sampler at a time", event + " beside " + live);
+                live = own;
+            }
+            case DISARMED -> {
+                plant.disarmed();
+                live = Optional.empty();
+            }
+            case DRAW_COMPLETED, DRAW_ENDED_EARLY, STROKE_COMPLETED, STROKE_FAILED -> live = Optional.empty();
+            case BOOTED, SESSION_OPENED, FAULT, SAFED, RELOADED, SETTINGS_CHANGED, KEEP_ALIVE_LOST, EVENTS_DROPPED -> {
+                // Nobody is armed by these.
             }
         }
     }

@@ -66,6 +66,9 @@ sealed interface Happening {
     /** The next new trigger, and its repetitions for a while, wait in a modem. */
     record HoldTriggers(int millis) implements Happening {}
 
+    /** The answer to the next new order of {@code kind} is lost, and its repetition waits in a modem. */
+    record Retell(int kind, int millis) implements Happening {}
+
     /** Trigger and safe-all reach the payload in one step. */
     record Clash(Sampler sampler, boolean safeAllFirst) implements Happening {}
 

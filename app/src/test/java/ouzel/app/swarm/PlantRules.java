@@ -44,7 +44,7 @@ final class PlantRules implements Witness.Listener {
     private final List<Cause> causes = new ArrayList<>();
     private final Set<Long> startedIds = new HashSet<>();
     private final Set<Long> stoppedAtOnce = new HashSet<>();
-    private final Set<Long> reloadIds = new HashSet<>();
+    private final Set<Long> carriedOut = new HashSet<>();
     private final Map<Long, Arm> arms = new HashMap<>();
     private final boolean[] used = new boolean[SAMPLERS.length];
     private final boolean[] on = new boolean[SAMPLERS.length];
@@ -126,7 +126,7 @@ final class PlantRules implements Witness.Listener {
             safeAllMillis = scene.nowMillis();
             grant = Optional.empty();
             stopAtOnce(sampler -> true);
-        } else if (given.order() instanceof Stop stop) {
+        } else if (given.order() instanceof Stop stop && isFirst(given)) {
             grant = grant.filter(held -> held.order().sampler() != stop.sampler());
             stopAtOnce(stop.sampler()::equals);
         } else if (isTimely) {
@@ -141,6 +141,11 @@ final class PlantRules implements Witness.Listener {
         causes.removeIf(cause -> which.test(cause.sampler()));
     }
 
+    /** A repeated order is not carried out again; one without an id cannot be told from its repetition. */
+    private boolean isFirst(Given given) {
+        return given.orderId() == 0 || carriedOut.add(given.orderId());
+    }
+
     private void timely(Given given) {
         if (given.order() instanceof Trigger trigger) {
             boolean isNew = given.orderId() != 0 && !startedIds.contains(given.orderId());
@@ -148,7 +153,7 @@ final class PlantRules implements Witness.Listener {
                     .ifPresent(held -> causes.add(new Cause(given.orderId(), trigger.sampler(), held)));
         } else if (given.order() instanceof Arm arm) {
             arms.putIfAbsent(given.orderId(), arm);
-        } else if (given.order() instanceof Reload reload && reloadIds.add(given.orderId())) {
+        } else if (given.order() instanceof Reload reload && isFirst(given)) {
             used[reload.sampler().ordinal()] = false;
         } else if (given.order() instanceof ChangeSettings change) {
             settings.add(change.settings());
@@ -210,6 +215,10 @@ final class PlantRules implements Witness.Listener {
             }
         }
         scene.holds(running <= 1, "one sampler at a time", running + " outputs on");
+        if (scene.permissives().isPlugOut()) {
+            // The payload starts and stops, but no current flows.
+            stopAtOnce(sampler -> true);
+        }
         causes.clear();
     }
 

@@ -42,6 +42,7 @@ final class Post implements FrameOut, Recorder {
     private Optional<Stimulus> last = Optional.empty();
     private long eventsBefore;
     private long frozenUntil;
+    private long deafUntil;
     private long clockOffset;
     private int program;
 
@@ -131,6 +132,11 @@ final class Post implements FrameOut, Recorder {
         frozenUntil = scene.nowMillis() + millis;
     }
 
+    /** Nothing is received here for a while. */
+    void deafen(int millis) {
+        deafUntil = scene.nowMillis() + millis;
+    }
+
     void setClock(long byMillis) {
         clockOffset += byMillis;
     }
@@ -156,7 +162,10 @@ final class Post implements FrameOut, Recorder {
 
     /** The laptop does what it does in one step. */
     void step() {
-        inbox.addAll(down.receive(scene.nowMillis()));
+        List<byte[]> received = down.receive(scene.nowMillis());
+        if (scene.nowMillis() >= deafUntil) {
+            inbox.addAll(received);
+        }
         if (isFrozen()) {
             return;
         }

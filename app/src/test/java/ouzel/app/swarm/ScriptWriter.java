@@ -67,13 +67,34 @@ final class ScriptWriter {
             Occasion occasion = pick(Occasion.values());
             add(random.nextInt(12_000), new Happening.After(occasion, soon(), happening()));
         }
-        if (random.nextInt(8) == 0) {
-            leaveAfterTheTrigger();
-        }
+        unlucky();
         lines.sort(Comparator.comparingInt(Line::atMillis));
         List<Line> numbered = new ArrayList<>();
         lines.forEach(line -> numbered.add(new Line(numbered.size(), line.atMillis(), line.happening())));
         return new Script(seed, build, chaosMillis, numbered);
+    }
+
+    /** What needs two or three things to meet, and would hardly ever by chance. */
+    private void unlucky() {
+        switch (random.nextInt(16)) {
+            case 0, 1 -> leaveAfterTheTrigger();
+            case 2, 3 -> {
+                int kind = random.nextInt(2) == 0 ? Kind.RELOAD.code() : kind();
+                add(random.nextInt(8_000), new Happening.Retell(kind, random.nextInt(1_000, 9_000)));
+            }
+            case 4, 5, 6 -> add(random.nextInt(4_000), new Happening.Break(pick(Fault.values())));
+            case 7, 8 -> meddleAndFlyOn();
+            default -> {
+                // A sortie as it comes.
+            }
+        }
+    }
+
+    /** A third party changes what it likes, and the crew takes over and goes on. */
+    private void meddleAndFlyOn() {
+        int atMillis = random.nextInt(5_000);
+        add(atMillis, new Happening.Meddle(random.nextLong()));
+        add(atMillis + random.nextInt(1_000, 5_000), new Happening.TakeOver(0));
     }
 
     /** The pilot leaves while a trigger is on its way: what was true when it was sent is not when it comes. */

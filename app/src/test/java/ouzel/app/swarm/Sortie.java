@@ -39,6 +39,8 @@ final class Sortie implements Witness.Listener {
     private static final int SETTLE_MILLIS = 30_000;
     /** A held trigger's repetitions are held for this long too, ms. */
     private static final int HELD_WITH_MILLIS = 2_200;
+    /** A console that hears no answer for this long repeats its order, ms. */
+    private static final int DEAF_MILLIS = 600;
 
     private record Due(long atMillis, long order, Happening happening) implements Comparable<Due> {
         @Override
@@ -70,6 +72,8 @@ final class Sortie implements Witness.Listener {
     private boolean powered = true;
     private long holdUntil = -1;
     private int holdMillis;
+    private Optional<Happening.Retell> retell = Optional.empty();
+    private long retoldId;
     private boolean clashing;
     private long orders;
 
@@ -208,8 +212,17 @@ final class Sortie implements Witness.Listener {
         if (isTrigger && isNew && holdMillis > 0) {
             holdUntil = scene.nowMillis() + HELD_WITH_MILLIS;
         }
+        if (isNew && retell.filter(next -> next.kind() == frame.header().kind()).isPresent()) {
+            retoldId = order.get().orderId();
+            post.deafen(DEAF_MILLIS);
+        }
+        boolean isRetold = order.isPresent() && !isNew && order.get().orderId() == retoldId && retoldId != 0;
         if (clashing) {
             uplink.bring(bytes, scene.nowMillis());
+        } else if (isRetold) {
+            uplink.bring(bytes, scene.nowMillis() + retell.orElseThrow().millis());
+            retoldId = 0;
+            retell = Optional.empty();
         } else if (isTrigger && scene.nowMillis() < holdUntil) {
             uplink.bring(bytes, scene.nowMillis() + holdMillis);
         } else {
@@ -274,6 +287,9 @@ final class Sortie implements Witness.Listener {
             uplink.forge(forge.kind(), forge.back(), forge.bit(), now);
         } else if (happening instanceof Happening.HoldTriggers hold) {
             holdMillis = hold.millis();
+        } else if (happening instanceof Happening.Retell next) {
+            retell = Optional.of(next);
+            retoldId = 0;
         } else if (happening instanceof Happening.Clash clash) {
             clash(clash);
         } else if (happening instanceof Happening.Meddle meddle) {
@@ -341,6 +357,8 @@ final class Sortie implements Witness.Listener {
         traps.clear();
         meddler = Optional.empty();
         holdMillis = 0;
+        retell = Optional.empty();
+        retoldId = 0;
         sky(Weather.CLEAR);
         EnumSet.allOf(Fault.class).forEach(payload.plant()::clear);
         posts.get(1).leave();

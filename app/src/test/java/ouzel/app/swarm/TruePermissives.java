@@ -49,6 +49,10 @@ final class TruePermissives {
         }
     }
 
+    boolean isPlugOut() {
+        return badSince[0] >= 0;
+    }
+
     void heldToStart(Sampler sampler) {
         good(0, NOTICE_MILLIS, "the plug is out");
         good(1, NOTICE_MILLIS, "the bay is wet");
