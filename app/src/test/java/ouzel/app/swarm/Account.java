@@ -144,7 +144,7 @@ final class Account {
                 live = own;
             }
             case DISARMED -> {
-                plant.disarmed();
+                plant.disarmed(event.orderId());
                 live = Optional.empty();
             }
             case DRAW_COMPLETED, DRAW_ENDED_EARLY, STROKE_COMPLETED, STROKE_FAILED -> live = Optional.empty();

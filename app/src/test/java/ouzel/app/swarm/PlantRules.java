@@ -34,7 +34,7 @@ final class PlantRules implements Witness.Listener {
     private static final int[] DOSE_CEILINGS = {400, 680, 500};
 
     /** A token that was granted and whether it still lives is judged by time alone. */
-    private record Grant(Arm order, long token, long atMillis, int lifeMillis) {}
+    private record Grant(long orderId, Arm order, long token, long atMillis, int lifeMillis) {}
 
     /** A trigger that came in this step while its token lived: what comes after it in the step undoes nothing. */
     private record Cause(long orderId, Sampler sampler, Grant token) {}
@@ -179,7 +179,7 @@ final class PlantRules implements Witness.Listener {
 
     private void granted(Outcome outcome, Arm arm) {
         long now = scene.nowMillis();
-        grant = Optional.of(new Grant(arm, outcome.token(), now, outcome.tokenLifeMillis()));
+        grant = Optional.of(new Grant(outcome.orderId(), arm, outcome.token(), now, outcome.tokenLifeMillis()));
         scene.holds(outcome.tokenLifeMillis() <= LONGEST_LIFE_MILLIS, "a token lives ten seconds at most", outcome);
         scene.holds(!isUsed(arm.sampler()), "used stays used", "armed again: " + arm);
         int dose = settings.stream()
@@ -191,8 +191,9 @@ final class PlantRules implements Witness.Listener {
         scene.permissives().heldToArm(arm.sampler());
     }
 
-    void disarmed() {
-        grant = Optional.empty();
+    /** The token that the order of {@code armId} was granted is void; a later one is not. */
+    void disarmed(long armId) {
+        grant = grant.filter(held -> held.orderId() != armId);
     }
 
     /** The step is over; {@code truth} is what it did. */

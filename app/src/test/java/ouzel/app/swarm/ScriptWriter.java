@@ -80,7 +80,8 @@ final class ScriptWriter {
             case 0, 1 -> leaveAfterTheTrigger();
             case 2, 3 -> {
                 int kind = random.nextInt(2) == 0 ? Kind.RELOAD.code() : kind();
-                add(random.nextInt(8_000), new Happening.Retell(kind, random.nextInt(1_000, 9_000)));
+                int late = random.nextBoolean() ? random.nextInt(50, 1_500) : random.nextInt(1_500, 9_000);
+                add(random.nextInt(8_000), new Happening.Retell(kind, late));
             }
             case 4, 5, 6 -> add(random.nextInt(4_000), new Happening.Break(pick(Fault.values())));
             case 7, 8 -> meddleAndFlyOn();
