@@ -21,7 +21,7 @@ import ouzel.protocol.message.ValveWaveform;
 final class Telemetry {
     /** A hole in the trace longer than this is not filled in: the draw is another one, samples. */
     private static final int LONGEST_HOLE = 3_000;
-    /** What comes later than this is not late but from another payload, or from one with a new memory, ms. */
+    /** Without a session, what comes later than this is not late but from a payload with a new memory, ms. */
     private static final long LATEST_MILLIS = 10_000;
     /**
      * The payload's clock is believed to run slow by at most one part in this many: lateness is told from a clock that
@@ -88,13 +88,26 @@ final class Telemetry {
         int starts = (short) (status.bootCount() - before.status().bootCount());
         long apartMillis = (int) (header.timeMillis() - before.payloadMillis());
         boolean isOlder = starts < 0 || starts == 0 && apartMillis < 0;
+        if (isOlder && isLate(turn, before.status(), status)) {
+            return Optional.empty();
+        }
         if (isOlder || starts > 0) {
-            boolean mayBeLate = turn.now.millisSince(before.at()) < LATEST_MILLIS;
-            return isOlder && mayBeLate ? Optional.empty() : Optional.of(turn.now);
+            return Optional.of(turn.now);
         }
         long driftMillis = apartMillis / DRIFT;
         Moment expected = before.at().plusMillis(apartMillis + driftMillis);
         return Optional.of(expected.nanos() < turn.now.nanos() ? expected.withUtcOf(turn.now) : turn.now);
+    }
+
+    /**
+     * Whether a status older than the one that stands came late, or comes from a payload with a new memory. Within a
+     * session no clock goes back, and a payload that restarts loses the session first.
+     */
+    private static boolean isLate(Turn turn, Status before, Status status) {
+        if (!turn.session.open()) {
+            return turn.now.millisSince(turn.status.orElseThrow().at()) < LATEST_MILLIS;
+        }
+        return status.session() != turn.session.number() || status.session() == before.session();
     }
 
     /** The payload's own count of the token's life corrects the console's. */

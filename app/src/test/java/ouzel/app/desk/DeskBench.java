@@ -163,6 +163,15 @@ final class DeskBench {
         return hearStatus();
     }
 
+    /** Another board in the payload: its starts count from 1, its clock from 0, and the console opens a session. */
+    DeskBench reopensWithNewMemory(long number) {
+        feed(new Stimulus.SessionLost("Session lost."));
+        bootCount = 1;
+        session = number;
+        feed(new Stimulus.SessionOpened(7, number));
+        return hearLate(status(), millis);
+    }
+
     DeskBench restartsPayload() {
         bootCount++;
         return hearStatus();

@@ -54,6 +54,25 @@ final class LateWordsTest {
     }
 
     @Test
+    void aStatusFromBeforeARestartIsNoNewMemoryHoweverLateItComes() {
+        desk.pass(1_000).hearEvent(1, Event.Kind.BOOTED, Sampler.WATER, 0, Reason.NONE, 0);
+        Status former = desk.status();
+        desk.restartsPayload().holdsEvents(1, 2).passInSilence(15_000);
+
+        desk.hearLate(former, 15_500);
+
+        assertThat(desk.state().ledger().newestEvent()).isEqualTo(1);
+    }
+
+    @Test
+    void aPayloadWithANewMemoryIsBelievedOnceItHasASession() {
+        desk.pass(1_000).reopensWithNewMemory(0x77);
+
+        assertThat(desk.state().isLinkFresh()).isTrue();
+        assertThat(desk.state().ledger().bootCount()).isEqualTo(1);
+    }
+
+    @Test
     void aPayloadClockThatRunsALittleSlowStaysFresh() {
         for (int minutes = 0; minutes < 60; minutes++) {
             desk.passInSilence(800);
