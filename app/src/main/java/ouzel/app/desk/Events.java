@@ -137,7 +137,9 @@ final class Events {
     static void status(Turn turn, Status status) {
         long newest = turn.ledger.newestEvent();
         boolean isOlderThanTheEvent = turn.now.millisSince(turn.ledger.newestEventAt()) < OVERTAKEN_MILLIS;
-        if (status.newestEvent() < newest && !isOlderThanTheEvent) {
+        // Outside its session a status may be any age: a laptop that stood still hears old ones long after.
+        boolean isOfSession = turn.session.open() && status.session() == turn.session.number();
+        if (status.newestEvent() < newest && isOfSession && !isOlderThanTheEvent) {
             turn.note(
                     Weight.ATTENTION,
                     "The payload's event numbers went back from " + newest + " to " + status.newestEvent()

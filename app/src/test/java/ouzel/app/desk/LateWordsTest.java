@@ -65,6 +65,17 @@ final class LateWordsTest {
     }
 
     @Test
+    void aStatusFromBeforeTheSessionIsNoNewMemoryAfterALongSleep() {
+        Status former = desk.losesSession().status();
+        desk.pass(1_000).holdsEvents(1, 1).hearEvent(1, Event.Kind.BOOTED, Sampler.WATER, 0, Reason.NONE, 0);
+        desk.feed(new Stimulus.SessionLost("Session lost.")).passInSilence(15_000);
+
+        desk.hearLate(former, 16_000);
+
+        assertThat(desk.state().ledger().newestEvent()).isEqualTo(1);
+    }
+
+    @Test
     void aPayloadWithANewMemoryIsBelievedOnceItHasASession() {
         desk.pass(1_000).reopensWithNewMemory(0x77);
 
