@@ -81,8 +81,9 @@ public record DeskState(
      * @param status what it said
      * @param payloadMillis its clock then, ms since its start
      * @param at when it said so, as far as the console can tell; never later than it was heard
+     * @param ownSession the last session of this desk that a status has named, 0 if none has
      */
-    public record StatusHeard(Status status, long payloadMillis, Moment at) {}
+    public record StatusHeard(Status status, long payloadMillis, Moment at, long ownSession) {}
 
     /**
      * Whether what happens is written down.

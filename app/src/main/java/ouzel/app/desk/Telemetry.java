@@ -58,7 +58,7 @@ final class Telemetry {
         if (said.isEmpty()) {
             return false;
         }
-        turn.status = Optional.of(new StatusHeard(status, header.timeMillis(), said.get()));
+        turn.status = Optional.of(new StatusHeard(status, header.timeMillis(), said.get(), ownSession(turn, status)));
         long known = turn.ledger.bootCount();
         if (known >= 0 && known != status.bootCount()) {
             turn.note(
@@ -88,7 +88,7 @@ final class Telemetry {
         int starts = (short) (status.bootCount() - before.status().bootCount());
         long apartMillis = (int) (header.timeMillis() - before.payloadMillis());
         boolean isOlder = starts < 0 || starts == 0 && apartMillis < 0;
-        if (isOlder && isLate(turn, before.status(), status)) {
+        if (isOlder && isLate(turn, before, status)) {
             return Optional.empty();
         }
         if (isOlder || starts > 0) {
@@ -103,11 +103,18 @@ final class Telemetry {
      * Whether a status older than the one that stands came late, or comes from a payload with a new memory. Within a
      * session no clock goes back, and a payload that restarts loses the session first.
      */
-    private static boolean isLate(Turn turn, Status before, Status status) {
+    private static boolean isLate(Turn turn, StatusHeard before, Status status) {
         if (!turn.session.open()) {
-            return turn.now.millisSince(turn.status.orElseThrow().at()) < LATEST_MILLIS;
+            return turn.now.millisSince(before.at()) < LATEST_MILLIS;
         }
-        return status.session() != turn.session.number() || status.session() == before.session();
+        return status.session() != turn.session.number() || status.session() == before.ownSession();
+    }
+
+    private static long ownSession(Turn turn, Status status) {
+        boolean isOwn = turn.session.open() && status.session() == turn.session.number();
+        return isOwn
+                ? status.session()
+                : turn.status.map(StatusHeard::ownSession).orElse(0L);
     }
 
     /** The payload's own count of the token's life corrects the console's. */

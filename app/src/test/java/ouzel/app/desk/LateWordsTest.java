@@ -76,6 +76,17 @@ final class LateWordsTest {
     }
 
     @Test
+    void aStatusOfOurSessionFromBeforeARestartIsLate() {
+        desk.pass(5_000);
+        Status former = desk.status();
+        desk.losesSession().restartsPayload();
+
+        desk.hearLate(former, 4_000);
+
+        assertThat(desk.state().isLinkFresh()).isFalse();
+    }
+
+    @Test
     void aPayloadWithANewMemoryIsBelievedOnceItHasASession() {
         desk.pass(1_000).reopensWithNewMemory(0x77);
 
