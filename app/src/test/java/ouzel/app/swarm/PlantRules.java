@@ -104,6 +104,10 @@ final class PlantRules implements Witness.Listener {
     @Override
     public void sessionOpened() {
         grant = Optional.empty();
+        if (settings.stream().anyMatch(held -> !held.waterFinishesAlone() || !held.airFinishesAlone())) {
+            // What began in this very step may not finish alone, and then has moved nothing.
+            causes.forEach(cause -> stoppedAtOnce.add(cause.orderId()));
+        }
         newestSafeAll = 0;
         heardMillis = scene.nowMillis();
     }
